@@ -414,6 +414,7 @@ const laminateOf = (): Estimate['laminate'] => ({
 const panelState = (): Estimate['panel'] => ({
   verdict: 'restored',
   shortfalls: [],
+  withinHands: [],
   sizeMm: [1450, 1340],
   loads: [
     { code: 'person', name: 'A person on one foot', value: 1, unit: 'kN' },

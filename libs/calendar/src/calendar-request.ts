@@ -118,6 +118,16 @@ export const calendarCrewQuestions = {
 const cycles = { unit: '1', range: { from: 1, upTo: 12 }, isWhole: true, otherwise: 'unknown' } as const;
 
 export const cyclesQuestions = {
+  bedding: ask({
+    meaning: 'turns in which core is bedded',
+    description: 'Each waits until the one before holds. Absent: 1.',
+    ...cycles,
+  }),
+  laminating: ask({
+    meaning: 'sessions in which plies are laid',
+    description: 'Plies of one session are laid wet on wet. Absent: 1.',
+    ...cycles,
+  }),
   fair: ask({
     meaning: 'cycles of fairing',
     description: 'Absent: 3.',
@@ -152,7 +162,7 @@ export const calendarQuestions = {
   flags: askPart({ meaning: 'kind of the job', of: operationFlagsQuestions }),
   crew: askPart({ meaning: 'crew', of: calendarCrewQuestions }),
   cycles: askPart({
-    meaning: 'cycles of the finish',
+    meaning: 'how often work is repeated that waits in between',
     of: cyclesQuestions,
     otherwise: 'unknown',
   }),

@@ -85,20 +85,25 @@ interface CycleContext {
   readonly after: readonly string[];
 }
 
-const repeated: Readonly<Record<string, 'fair' | 'prime' | 'topcoat'>> = {
-  fair: 'fair',
-  prime: 'prime',
-  topcoat: 'topcoat',
+export const defaultCycles = { bedding: 1, laminating: 1, fair: 3, prime: 2, topcoat: 2 } as const;
+type Cycles = Readonly<Record<keyof typeof defaultCycles, number>>;
+
+/** How often each is done; the first session of a new skin is its first two plies, the others lay the rest. */
+const repeated: Readonly<Record<string, (cycles: Cycles) => number>> = {
+  'bed-core': ({ bedding }) => bedding,
+  'close-seam': ({ laminating }) => laminating,
+  'laminate-extra-ply': ({ laminating }) => Math.max(1, laminating - 1),
+  'fair': ({ fair }) => fair,
+  'prime': ({ prime }) => prime,
+  'topcoat': ({ topcoat }) => topcoat,
 };
-export const defaultCycles = { fair: 3, prime: 2, topcoat: 2 } as const;
 
 /** A cycle for each coat, one after the other; the last carries the operation's code, so that successors find it. */
 function cyclesOf(
   operation: Operation,
   { request, hardener, hours, deckC, after }: CycleContext,
 ): readonly NetworkTask[] {
-  const name = repeated[operation.code];
-  const count = name === undefined ? 1 : (request.cycles?.[name] ?? defaultCycles[name]);
+  const count = repeated[operation.code]?.({ ...defaultCycles, ...request.cycles }) ?? 1;
   const codeOf = (cycle: number): string => (cycle === count ? operation.code : `${operation.code}-${cycle}`);
   const share = { low: hours.low / count, likely: hours.likely / count, high: hours.high / count };
   return Array.from({ length: count }, (_, index): NetworkTask => ({

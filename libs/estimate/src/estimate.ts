@@ -10,6 +10,7 @@ import { keptWork, type KeptWork } from './kept-work.js';
 import { workOutClosed, type ClosedJob } from './ladder/closed-job.js';
 import { cardsFor, offIn } from './ladder/hardware.js';
 import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
+import { besideOpening } from './ladder/beside-opening.js';
 import { openedZones, withBesides } from './ladder/opened-places.js';
 import { takingRung } from './ladder/taking-rung.js';
 import { scheduleOf } from './stages/calendar-stage.js';
@@ -20,7 +21,7 @@ import { costOf } from './stages/cost-stage.js';
 import { extentOf } from './stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from './stages/labour-drivers.js';
 import { labourOf } from './stages/labour-stage.js';
-import { laminateFor } from './stages/laminate-stage.js';
+import { laminateFor, withTapes } from './stages/laminate-stage.js';
 import { pressedGoods } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { pressOf, processOf } from './stages/process-stage.js';
@@ -80,15 +81,25 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
     .then('laminate', ({ scope, skins, core, plates }) =>
       laminateFor(job, scope, { skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
-    .then('quantities', ({ scope, laminate, core }) =>
-      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core))),
+    .then('beside', ({ scope }) =>
+      success(
+        besideOpening(job, ladder.combination, {
+          method: ladder.chosen.method,
+          offAnyway: scope.plan.fittings,
+        }),
+      ),
+    )
+    .then('quantities', ({ scope, laminate, core, beside }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core), beside)),
     )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
     .then('panel', (work) => panelCheckOf({ ...work, clampPressureKPa: work.press.requiredKPa }))
     .then('planned', (work) => success(replanned(work)))
     .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
-    .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+    .then('schedule', (work) =>
+      scheduleOf({ ...work, labour: work, turns: work.press.turns, sessions: work.laminate.sessions }),
+    )
     .then('calendar', ({ schedule }) => schedule.plan())
     .then('labour', ({ quantities, flags, schedule }) =>
       labourOf(job, { quantities, flags, visits: schedule.visits }),
@@ -98,7 +109,9 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
       pricedWork(
         {
           ...work,
-          cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
+          laminate: withTapes(work),
+          cards: cardsFor(work.job, [...offIn(work.scope.plan.fittings), ...work.beside.off]),
+          needsBesides: work.beside.needs,
           ...pressedGoods(work),
         },
         work.process.batches.demand,

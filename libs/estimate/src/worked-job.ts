@@ -1,6 +1,7 @@
 import type { CalendarPlan } from '#lib/calendar';
 import type { PanelCheck } from '#lib/panel';
 import type { BondPressurePlan } from '#lib/press';
+import type { BesideWork } from './ladder/beside-opening.js';
 import type { LadderWork } from './ladder/method-ladder.js';
 import type { CoreWork } from './stages/core-stage.js';
 import type { ScheduleWork } from './stages/calendar-stage.js';
@@ -17,6 +18,7 @@ import type { WeatherWork } from './stages/weather-stage.js';
 /** Everything worked out for one job, before it becomes a document. */
 export interface WorkedJob extends ResinContext {
   readonly core: CoreWork;
+  readonly beside: BesideWork;
   readonly ladder: LadderWork;
   readonly extent: ExtentWork;
   readonly skins: OldSkins;

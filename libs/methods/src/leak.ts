@@ -27,6 +27,8 @@ export interface LeakRemedy {
     readonly bedded: readonly string[];
     readonly takesOverlayOff: boolean;
     readonly railOff: boolean;
+    /** The remedy has lines of its own in this plan. */
+    readonly isTreated: boolean;
   }) => boolean;
   readonly cite: Cite;
 }
@@ -48,7 +50,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Joint of hull and deck',
     remedy: 'rail off, joint cleaned and rebuilt, or glassed over with two tapes of 100 and 150 mm',
     verify: within,
-    isInPlan: ({ railOff }) => railOff,
+    isInPlan: ({ railOff, isTreated }) => railOff || isTreated,
     cite: inPrint,
   },
   'hatch': {
@@ -56,7 +58,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Hatch or window',
     remedy: 'frame off, core edge dug back 12 mm or more and sealed, frame bedded in a sealant that flexes',
     verify: 'ten minutes of hosing from below upwards, no drop inside',
-    isInPlan: ({ bedded }) => bedded.includes('hatch'),
+    isInPlan: ({ bedded, isTreated }) => bedded.includes('hatch') || isTreated,
     cite: inPrint,
   },
   'overlay-screws': {
@@ -72,7 +74,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Chainplate slot',
     remedy: 'cover off, block under it filled solid, slot cut anew, sealed with what flexes',
     verify: 'dry below the slot after a day of sailing to windward; sealant renewed within five years',
-    isInPlan: ({ bedded }) => bedded.includes('chainplate'),
+    isInPlan: ({ bedded, isTreated }) => bedded.includes('chainplate') || isTreated,
     cite: inPrint,
   },
   'crack': {
@@ -80,7 +82,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Crack in the skin',
     remedy: 'crack ground out 12:1 and laminated; its cause, a hard spot or a weak panel, looked for',
     verify: 'no new crack after a season under the same load',
-    isInPlan: () => false,
+    isInPlan: ({ isTreated }) => isTreated,
     cite: commonPractice,
   },
   'not-known': {

@@ -70,10 +70,12 @@ const isOfSuchDeck = (appliesWhen: AppliesWhen, { skin }: OperationFlags): boole
 /** Where the state of skin and core is not told apart, the whole opening is in the state of the flag. */
 function withStates(amounts: DriverAmounts, { condition, skin }: OperationFlags): DriverAmounts {
   const opened = skin === 'inject' || skin === 'closed' ? 0 : (amounts['opened-m2'] ?? 0);
+  const places = { 'injected-place': amounts['injected-place'] ?? (skin === 'inject' ? 1 : 0) };
   const isTold = stateDrivers.some((driver) => amounts[driver] !== undefined);
-  if (isTold) return amounts;
+  if (isTold) return { ...amounts, ...places };
   return {
     ...amounts,
+    ...places,
     [condition === 'wet-bonded' ? 'held-skin-m2' : 'loose-skin-m2']: opened,
     [condition === 'wet-rotten' ? 'loose-core-m2' : 'held-core-m2']: opened,
   };

@@ -332,6 +332,9 @@ export class CauseDto implements CauseRecord {
   @Asked(causeQuestions.leak)
   readonly leak?: CauseRecord['leak'];
 
+  @Asked(causeQuestions.lengthMm)
+  readonly lengthMm?: number;
+
   @Asked(causeQuestions.note)
   readonly note?: string;
 }

@@ -60,7 +60,9 @@ export function verdictOn(estimate: EstimateBody): ConclusionSection['verdict'] 
 
 function notesOn({ code }: SaidVerdict, shortfalls: readonly string[], estimate: EstimateBody) {
   if (code === 'cannot-be-carried-out') return estimate.process.bondPressure?.refusals ?? [];
-  return code === 'deck-stays-closed' ? [] : [...shortfalls, ...builtLighter(estimate)];
+  return code === 'deck-stays-closed'
+    ? []
+    : [...shortfalls, ...(estimate.panel?.withinHands ?? []), ...builtLighter(estimate)];
 }
 
 /** A modern yardstick that the deck never was built to says nothing against the deck or the repair. */

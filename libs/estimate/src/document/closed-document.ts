@@ -38,7 +38,10 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
       scope: scopeOf(work),
       leftOut: leftOut(work),
       hardware: work.cards.map(hardwareCard),
-      leak: leakSection(job, ladder.chosen, work.cards),
+      leak: leakSection(job, ladder.chosen, {
+        cards: work.cards,
+        isTreated: work.plan.isLeakTreated,
+      }),
       checks: [],
       process: {
         ...potsSection(job, process),

@@ -23,7 +23,7 @@ import { workAndMoney } from './work-and-money.js';
 export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy {
   const { job, core, laminate, cost, pricing, scope } = work;
   const { startDate } = job.answers.crew;
-  const hardware = cardsFor(job, offIn(scope.plan.fittings));
+  const hardware = cardsFor(job, [...offIn(scope.plan.fittings), ...work.beside.off]);
   const panel = panelChecks(work.panel, bayOf(work.job));
   const checks: readonly Check[] = [
     ...core.checks,
@@ -43,7 +43,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       panel: panelSection(work.panel, bayOf(job)),
       leftOut: [],
       hardware: hardware.map(hardwareCard),
-      leak: leakSection(job, work.ladder.chosen, hardware),
+      leak: leakSection(job, work.ladder.chosen, { cards: hardware, isTreated: work.beside.isLeakTreated }),
       checks,
       process: {
         ...processSection(job, work.process, work.press),

@@ -489,7 +489,10 @@ export interface NamedValue {
 /** The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
 export interface PanelSection {
   readonly verdict: 'restored' | 'not-restored';
+  /** By more than a laminate is repeated by hand. */
   readonly shortfalls: readonly string[];
+  /** What is short by less than that, in a sentence. */
+  readonly withinHands: readonly string[];
   readonly sizeMm: readonly [number, number];
   readonly loads: readonly NamedValue[];
   readonly states: readonly PanelState[];

@@ -2,7 +2,7 @@ import { withDays, type CalendarPlan } from '#lib/calendar';
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import type { FittingCard } from '#lib/methods';
 import type { Job } from '../job/job.js';
-import { closedCards, closedPlan } from './closed-plan.js';
+import { closedCards, closedPlan, type ClosedLeak } from './closed-plan.js';
 import type { LadderWork } from './method-ladder.js';
 import { growthOfAPlug } from './priced-ladder.js';
 import { workRung, type RungPlan, type RungWork } from './rung-work.js';
@@ -11,7 +11,7 @@ import { workRung, type RungPlan, type RungWork } from './rung-work.js';
 export interface ClosedJob extends RungWork {
   readonly job: Job;
   readonly ladder: LadderWork;
-  readonly plan: RungPlan;
+  readonly plan: RungPlan & ClosedLeak;
   readonly calendar: CalendarPlan;
   readonly cards: readonly FittingCard[];
 }

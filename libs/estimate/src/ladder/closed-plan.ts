@@ -1,8 +1,5 @@
-import { findMaterial } from '#lib/catalogue';
-import { liftsFor, type FittingCard, type PlaceChoice, type RungCode } from '#lib/methods';
-import { assumed, derived, productOf, type Figure } from '#lib/provenance';
+import type { FittingCard, PlaceChoice } from '#lib/methods';
 import type { ResinStepRequest } from '#lib/resin';
-import { fraction, m, m2 } from '#lib/units';
 import type { OperationFlags } from '#lib/work';
 import type { Job } from '../job/job.js';
 import {
@@ -13,22 +10,28 @@ import {
   noLength,
   noVolume,
   none,
-  type Besides,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
-import type { PlyWork } from '../stages/laminate-stage.js';
 import { cardsFor, type FittingOff } from './hardware.js';
+import { leakWork, type LeakWork } from './leak-work.js';
+import { counted, placeWork, taking, type PlaceWork } from './place-work.js';
 import type { RungPlan } from './rung-work.js';
 
 /** Rungs that leave the deck closed: what each place takes, and a set-up that is counted once. */
-export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
+export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan & ClosedLeak {
   const cards = closedCards(job, places);
-  const plies = tapesFor(job, places);
+  const work = placeWork(job, places);
+  const leak = leakWork(
+    job,
+    { edgeWork: 'none' },
+    cards.all.map(({ kind }) => kind),
+  );
+  const plies = [...work.plies, ...leak.plies];
   return {
     job,
-    quantities: closedQuantities(job, places, cards),
+    quantities: withLeak(closedQuantities(job, work, cards), leak),
     flags: closedFlags(job, places),
-    steps: stepsFor(job, places, { cards, plies }),
+    steps: [...holeSteps(job, cards), ...work.steps, ...leak.steps],
     core: { sheets: [] },
     laminate: {
       plies,
@@ -37,8 +40,19 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
       largestPlyM2: plies.at(0)?.areaM2 ?? noArea,
     },
     cards: cards.all,
+    needsBesides: leak.needs,
+    isLeakTreated: leak.isTreated,
   };
 }
+
+export interface ClosedLeak {
+  readonly isLeakTreated: boolean;
+}
+
+const withLeak = (quantities: JobQuantities, { besides }: LeakWork): JobQuantities => ({
+  ...quantities,
+  besides: { ...quantities.besides, ...besides },
+});
 
 export interface ClosedCards {
   readonly all: readonly FittingCard[];
@@ -55,46 +69,10 @@ export function closedCards(job: Job, places: readonly PlaceChoice[]): ClosedCar
   };
 }
 
-/** Places that take one rung. */
-const taking = (places: readonly PlaceChoice[], code: RungCode): readonly PlaceChoice[] =>
-  places.filter(({ rung }) => rung.method.code === code);
-
-const counted = (meaning: string, count: number): Figure<'1'> =>
-  derived('1', fraction(count), meaning, {
-    formula: 'scope.count',
-    title: 'Counted from places and fittings',
-    symbol: 'n',
-    cite: { source: 'ARITHMETIC' },
-    inputs: {},
-  });
-
-const area = (meaning: string, valueM2: number): Figure<'m2'> =>
-  derived('m2', m2(valueM2), meaning, {
-    formula: 'geometry.area',
-    title: 'Area of the places',
-    symbol: 'A',
-    cite: { source: 'ARITHMETIC' },
-    inputs: {},
-  });
-
-const length = (meaning: string, valueM: number): Figure<'m'> =>
-  derived('m', m(valueM), meaning, {
-    formula: 'geometry.length',
-    title: 'Length along the edge',
-    symbol: 'L',
-    cite: { source: 'ARITHMETIC' },
-    inputs: {},
-  });
-
-function closedQuantities(
-  job: Job,
-  places: readonly PlaceChoice[],
-  { all, potted }: ClosedCards,
-): JobQuantities {
+function closedQuantities(job: Job, work: PlaceWork, { all, potted }: ClosedCards): JobQuantities {
   const isLarge = ({ kind }: FittingCard): boolean => largeKinds.includes(kind);
   const holesOf = (cards: readonly FittingCard[]): number =>
     cards.reduce((sum, { fasteners }) => sum + fasteners, 0);
-  const injected = area('area injected under', areaM2Of(taking(places, 'inject')));
   return {
     openedM2: noArea,
     baredM2: noArea,
@@ -113,69 +91,24 @@ function closedQuantities(
     taperM: noLength,
     laminateM2: noArea,
     extraPlyM2: noArea,
+    laminatePauseM2: noArea,
     fairedM2: noArea,
     liningM2: noArea,
     ...coatsAndCycles(job, noArea),
     finishM2: noArea,
     oldFinishM2: noArea,
     nonskidM2: noArea,
-    injectedM2: injected,
-    injectionHoles: gridHoles(injected, INJECTION_PER_M2, 'injection holes'),
+    injectedM2: work.injectedM2,
+    injectionHoles: work.injectionHoles,
     holes: counted('holes to dig out and pot', holesOf(potted)),
     smallFittings: counted('four-bolt fittings off and on', all.filter((card) => !isLarge(card)).length),
     largeFittings: counted('large fittings off and on', all.filter(isLarge).length),
     inserts: none,
     plates: none,
-    besides: closedBesides(places, holesOf(all)),
-  };
-}
-
-const areaM2Of = (places: readonly PlaceChoice[]): number =>
-  places.reduce((sum, { place }) => sum + place.badAreaM2, 0);
-const stripM = (places: readonly PlaceChoice[]): number =>
-  taking(places, 'edge-rout-and-fill').reduce((sum, { place }) => sum + place.longMm / MM_PER_M, 0);
-const MM_PER_M = 1000;
-
-/** One hole to each square of 6 in; to dry, one to each square of 4 in. Source: [TRADE-INJECTION], [FROM-MEMORY]. */
-const INJECTION_PER_M2 = 43;
-const DRYING_PER_M2 = 97;
-const LEAST_HOLES = 4;
-
-function gridHoles(under: Figure<'m2'>, perM2: number, meaning: string): Figure<'1'> {
-  if (under.value === 0) return none;
-  const density = assumed<string>('1/m2', fraction(perM2), `${meaning} in a square metre`, {
-    at: '/method',
-    because: 'a square grid; four holes at the least, so that one shows where another has run',
-    cite: { source: 'TRADE-INJECTION' },
-    low: 24,
-    high: 172,
-  });
-  const holes = productOf<string>('1', meaning, { area: under, perM2: density });
-  return derived('1', fraction(Math.max(LEAST_HOLES, Math.ceil(holes.value))), meaning, {
-    formula: 'scope.count',
-    title: 'Holes of the grid, four at least',
-    symbol: 'n',
-    cite: { source: 'TRADE-INJECTION' },
-    inputs: { holes },
-  });
-}
-
-/** Two readings a week for three weeks, and one more to see two alike. Source: [FROM-MEMORY]. */
-const READINGS = 7;
-
-function closedBesides(places: readonly PlaceChoice[], beddedHoles: number): Besides {
-  const dried = area('area dried in place', areaM2Of(taking(places, 'dry-in-place')));
-  const strips = stripM(places);
-  return {
-    ...(beddedHoles === 0 ? {} : { 'bedded-hole': counted('holes to bed anew', beddedHoles) }),
-    ...(dried.value === 0
-      ? {}
-      : {
-          'dry-hole': gridHoles(dried, DRYING_PER_M2, 'drying holes'),
-          'dry-set-up': counted('drying set-up', 1),
-          'dry-reading': counted('rounds of readings', READINGS),
-        }),
-    ...(strips === 0 ? {} : { 'strip-m': length('strip at the edge', strips) }),
+    besides: {
+      ...work.besides,
+      ...(holesOf(all) === 0 ? {} : { 'bedded-hole': counted('holes to bed anew', holesOf(all)) }),
+    },
   };
 }
 
@@ -192,22 +125,11 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
   };
 }
 
-interface StepContext {
-  readonly cards: ClosedCards;
-  readonly plies: readonly PlyWork[];
-}
-
 const BARE_EDGE_MM = 2;
-const DRILL_MM = 3.2;
 
-function stepsFor(
-  { answers }: Job,
-  places: readonly PlaceChoice[],
-  { cards, plies }: StepContext,
-): readonly ResinStepRequest[] {
+/** Holes of fittings that stay on core: potted where it was wet, wetted where it is bare. */
+function holeSteps({ answers }: Job, cards: ClosedCards): readonly ResinStepRequest[] {
   const depthMm = answers.core.thicknessMm.value;
-  const injectedM2 = areaM2Of(taking(places, 'inject'));
-  const driedM2 = areaM2Of(taking(places, 'dry-in-place'));
   const bedded = cards.all.filter(({ id }) => !cards.potted.some((one) => one.id === id));
   return [
     ...cards.potted.map(({ id, fasteners, plugMm }): ResinStepRequest => ({
@@ -224,80 +146,5 @@ function stepsFor(
       diameterMm: fastenerMm + BARE_EDGE_MM,
       depthMm,
     })),
-    ...(injectedM2 === 0 ? [] : injectionSteps(injectedM2, answers.outerSkin.thicknessMm.value)),
-    ...(driedM2 === 0
-      ? []
-      : [
-          {
-            step: 'potting' as const,
-            title: 'Plug the drying holes',
-            holes: Math.ceil(driedM2 * DRYING_PER_M2),
-            diameterMm: DRILL_MM,
-            depthMm: depthMm + answers.outerSkin.thicknessMm.value,
-          },
-        ]),
-    ...stripSteps(places, depthMm, plies),
   ];
 }
-
-/** A quarter of an inch. */
-const INJECTION_HOLE_MM = 6.35;
-
-const injectionSteps = (areaM2: number, skinMm: number): readonly ResinStepRequest[] => [
-  { step: 'inject', areaM2 },
-  {
-    step: 'potting',
-    title: 'Fill the injection holes',
-    holes: Math.max(LEAST_HOLES, Math.ceil(areaM2 * INJECTION_PER_M2)),
-    diameterMm: INJECTION_HOLE_MM,
-    depthMm: skinMm,
-  },
-];
-
-const stripSteps = (
-  places: readonly PlaceChoice[],
-  coreMm: number,
-  plies: readonly PlyWork[],
-): readonly ResinStepRequest[] => {
-  const strips = taking(places, 'edge-rout-and-fill');
-  return [
-    ...strips.map(({ place }): ResinStepRequest => ({
-      step: 'undercut',
-      title: `Fill the strip ${place.id} in ${liftsFor((place.narrowMm * coreMm) / MM_PER_M)} lifts`,
-      lengthM: place.longMm / MM_PER_M,
-      widthMm: place.narrowMm,
-      heightMm: coreMm,
-    })),
-    ...(plies.length === 0
-      ? []
-      : [
-          {
-            step: 'closing-plies' as const,
-            plies: plies.map(({ label, areaM2, fabric, fibreMassFraction }) => ({
-              label,
-              areaM2: areaM2.value,
-              arealMassGPerM2: fabric.arealMassGPerM2.value,
-              fibreMassFraction,
-            })),
-          },
-        ]),
-  ];
-};
-
-/** Two tapes over the slot of a strip, 100 and 150 mm wide. Source: [METHODS-EDGES]. */
-function tapesFor(job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] {
-  const lengthM = stripM(places);
-  const tape = findMaterial(job.catalogue, 'reinforcement', TAPE);
-  if (lengthM === 0 || tape === undefined) return [];
-  return tape.rollWidthsMm.map((widthMm, index) => ({
-    label: `T${index + 1}`,
-    fabric: tape,
-    areaM2: area(`tape ${widthMm} mm wide`, (lengthM * widthMm) / MM_PER_M),
-    rollLengthM: lengthM,
-    rollWidthMm: widthMm,
-    strips: [{ lengthMm: lengthM * MM_PER_M, widthMm }],
-    fibreMassFraction: tape.fibreMassFraction.value,
-  }));
-}
-
-const TAPE = 'reinforcement-tape-biaxial-600';

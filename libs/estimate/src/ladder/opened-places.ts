@@ -2,6 +2,7 @@ import type { ZoneShape } from '#lib/extent';
 import { sumOf } from '#lib/provenance';
 import type { Job } from '../job/job.js';
 import { noArea, type JobQuantities } from '../stages/labour-drivers.js';
+import type { BesideWork } from './beside-opening.js';
 import { besidesOf, isLiningByKind } from './besides.js';
 import type { LadderWork } from './method-ladder.js';
 import { openedIn } from './opened-in.js';
@@ -16,9 +17,10 @@ export function withBesides(
   job: Job,
   { chosen, combination }: LadderWork,
   quantities: JobQuantities,
+  beside: BesideWork,
 ): JobQuantities {
   const places = combination.flatMap(({ place, rung }) => (rung.method.reach === 'opening' ? [place] : []));
-  return {
+  return beside.added({
     ...quantities,
     liningM2: isLiningByKind(job)
       ? sumOf('m2', 'lining counted by its kind', { none: noArea })
@@ -27,5 +29,5 @@ export function withBesides(
       ...quantities.besides,
       ...besidesOf(job, chosen, { openedM2: quantities.openedM2, places }),
     },
-  };
+  });
 }

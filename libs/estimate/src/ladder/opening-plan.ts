@@ -52,6 +52,7 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
       steps: [...roughSteps(job, { size, plies, quantities }), ...overlaySteps(job, quantities)],
       core: { sheets },
       laminate: { plies, plyCount: plies.length, sessions: 1, largestPlyM2: quantities.laminateM2 },
+      needsBesides: [],
       cards: cardsFor(
         job,
         places.flatMap(({ fittings }) =>
@@ -169,6 +170,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     oldFinishM2: beyond('old finish that is painted over', finishM2, fairedM2),
     laminateM2: figureOf('m2', m2(size.laminateM2), 'laminate, roughly'),
     extraPlyM2: figureOf('m2', m2(size.laminateM2 * extra), 'ply area beyond two plies, roughly'),
+    laminatePauseM2: noArea,
     ...coatsAndCycles(job, fairedM2),
     injectedM2: noArea,
     injectionHoles: none,

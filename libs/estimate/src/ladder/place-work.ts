@@ -181,12 +181,15 @@ const stripSteps = (
 ];
 
 /** Two tapes over the slot of a strip, 100 and 150 mm wide. Source: [METHODS-EDGES]. */
-function tapesFor(job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] {
-  const lengthM = stripM(places);
+const tapesFor = (job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] =>
+  tapesOf(job, stripM(places), 'T');
+
+/** Two tapes of such a length, the wider over the narrower. */
+export function tapesOf(job: Job, lengthM: number, letter: string): readonly PlyWork[] {
   const tape = findMaterial(job.catalogue, 'reinforcement', TAPE);
   if (lengthM === 0 || tape === undefined) return [];
   return tape.rollWidthsMm.map((widthMm, index) => ({
-    label: `T${index + 1}`,
+    label: `${letter}${index + 1}`,
     fabric: tape,
     areaM2: area(`tape ${widthMm} mm wide`, (lengthM * widthMm) / MM_PER_M),
     rollLengthM: lengthM,

@@ -1,8 +1,10 @@
-import { andThen, detailOf, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { andThen, detailOf, mapValue, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { growthLaw } from '#lib/extent';
 import { combinationWith, type JudgedRung } from '#lib/methods';
 import type { Job } from '../job/job.js';
+import { besideOpening, type BesideWork } from './beside-opening.js';
 import { closedPlan } from './closed-plan.js';
+import { cardsFor } from './hardware.js';
 import type { LadderWork } from './method-ladder.js';
 import { roughOpening } from './opening-plan.js';
 import { rungWorkOf, type RungExtent, type RungPlan, type RungWork } from './rung-work.js';
@@ -53,9 +55,22 @@ function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combinatio
     opened.length === 0
       ? refusal(problem('not-supported', '/zones', { why: 'no place is opened by this rung' }))
       : success(opened),
-    (places) => roughOpening(takingRung(job, rung), rung, places),
+    (places) =>
+      mapValue(roughOpening(takingRung(job, rung), rung, places), (plan) =>
+        withBeside(plan, besideOpening(job, combination, { method: rung.method, offAnyway: plan.cards })),
+      ),
   );
 }
+
+/** The rough opening with the places that are mended closed beside it. */
+const withBeside = (plan: RungPlan, beside: BesideWork): RungPlan => ({
+  ...plan,
+  quantities: beside.added(plan.quantities),
+  steps: [...plan.steps, ...beside.steps],
+  laminate: { ...plan.laminate, plies: [...plan.laminate.plies, ...beside.plies] },
+  cards: [...plan.cards, ...cardsFor(plan.job, beside.off)],
+  needsBesides: beside.needs,
+});
 
 /** Where only plugs beside fittings speak: as well known as plugs make it. */
 export const growthOfAPlug: RungExtent = {

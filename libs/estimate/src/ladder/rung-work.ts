@@ -24,6 +24,7 @@ export interface RungPlan {
   readonly core: NeedContext['core'];
   readonly laminate: NeedContext['laminate'];
   readonly cards: NeedContext['cards'];
+  readonly needsBesides: NeedContext['needsBesides'];
 }
 
 /** Hours, pots, days and money of a rung, by the same functions as any other. */
@@ -57,7 +58,7 @@ export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> 
     inOrder({ ...plan, extent, isRough: true })
       .then('planned', (work) => success(roughExtents(work)))
       .then('process', ({ job, steps }) => potsAndWaits(job, steps))
-      .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+      .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))
       .then('labour', ({ job, quantities, flags, schedule }) =>
         labourOf(job, { quantities, flags, visits: schedule.visits }),
       )

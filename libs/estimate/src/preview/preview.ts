@@ -7,6 +7,7 @@ import { rangeOf } from '../document/range.js';
 import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
 import { keptWork } from '../kept-work.js';
+import { besideOpening } from '../ladder/beside-opening.js';
 import { openedZones, withBesides } from '../ladder/opened-places.js';
 import { workOutClosed, type ClosedJob } from '../ladder/closed-job.js';
 import { cardsFor, offIn } from '../ladder/hardware.js';
@@ -20,7 +21,7 @@ import { replanned } from '../stages/replan-stage.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from '../stages/labour-drivers.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
-import { laminateFor, type LaminateWork } from '../stages/laminate-stage.js';
+import { laminateFor, type LaminateWork, withTapes } from '../stages/laminate-stage.js';
 import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
 import { pressedGoods } from '../stages/pressed-quantities.js';
 import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
@@ -73,8 +74,16 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
       success({ skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
     .then('laminate', ({ scope, around }) => laminateFor(job, scope, around))
-    .then('quantities', ({ scope, laminate, core }) =>
-      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core))),
+    .then('beside', ({ scope }) =>
+      success(
+        besideOpening(job, ladder.combination, {
+          method: ladder.chosen.method,
+          offAnyway: scope.plan.fittings,
+        }),
+      ),
+    )
+    .then('quantities', ({ scope, laminate, core, beside }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core), beside)),
     )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
@@ -83,7 +92,9 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
     )
     .then('planned', (work) => success(replanned(work)))
     .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
-    .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+    .then('schedule', (work) =>
+      scheduleOf({ ...work, labour: work, turns: work.press.turns, sessions: work.laminate.sessions }),
+    )
     .then('labour', ({ quantities, flags, schedule }) =>
       labourOf(job, { quantities, flags, visits: schedule.visits }),
     )
@@ -91,7 +102,9 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
       pricedWork(
         {
           ...work,
-          cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
+          laminate: withTapes(work),
+          cards: cardsFor(work.job, [...offIn(work.scope.plan.fittings), ...work.beside.off]),
+          needsBesides: work.beside.needs,
           ...pressedGoods(work),
         },
         work.process.batches.demand,
@@ -105,9 +118,9 @@ function panelOf(found: Restoration | undefined, press: BondPressurePlan): Previ
   const { code, sentence } = verdictOf({
     isPressed: press.method !== undefined,
     isOpened: true,
-    shortfalls: found?.shortfalls,
+    shortfalls: found?.tellable,
   });
-  return { verdict: code, sentence, shortfalls: found?.shortfalls ?? [] };
+  return { verdict: code, sentence, shortfalls: found?.tellable ?? [] };
 }
 
 function previewFrom(work: RoughWork): EstimatePreview {

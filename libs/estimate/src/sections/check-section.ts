@@ -12,6 +12,7 @@ export const failsByRepair = ({ verdict, state, asBuilt }: Check): boolean =>
 export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number]): PanelSection => ({
   verdict: check.verdict,
   shortfalls: check.shortfalls,
+  withinHands: check.withinHands,
   sizeMm,
   loads: check.loads.map(({ code, title, pressureKPa }) => ({
     code,

@@ -12,6 +12,7 @@ import type {
 import { timeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import { isTakenOff } from '../stages/coatings.js';
+import { leakCauseIn } from '../ladder/leak-work.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import type { PricedRung } from '../ladder/priced-ladder.js';
 
@@ -95,21 +96,15 @@ export const hardwareCard = (card: FittingCard): HardwareCard => ({
   source: card.cite.source,
 });
 
-/** A record that names a leaking fitting has named the cause. */
 export function leakSection(
   { record }: Job,
   { method }: JudgedRung,
-  cards: readonly FittingCard[],
+  { cards, isTreated }: { readonly cards: readonly FittingCard[]; readonly isTreated: boolean },
 ): LeakSection {
-  const cause =
-    record.cause?.leak ??
-    (record.cause?.cause === 'leaking-fitting' ||
-    record.fittings?.some(({ isLeaking }) => isLeaking === true) === true
-      ? 'fittings'
-      : 'not-known');
-  return leakAnswer(cause, {
+  return leakAnswer(leakCauseIn(record), {
     bedded: cards.map(({ kind }) => kind),
     takesOverlayOff: isTakenOff(record.panel.overlay),
     railOff: method.edgeWork === 'rail',
+    isTreated,
   });
 }

@@ -32,6 +32,10 @@ export interface CalendarContext {
   readonly quantities: JobQuantities;
   readonly labour: Pick<LabourWork, 'flags'>;
   readonly process: ProcessWork;
+  /** In which core is bedded, because no more can be pressed at once. */
+  readonly turns: number;
+  /** In which plies are laid, wet on wet within each. */
+  readonly sessions: number;
 }
 
 /** How long the job takes at any extent, pace and luck with its waits. */
@@ -154,7 +158,8 @@ const calendarFields = {
   '/warmth': '/conditions/warmth',
 };
 
-function requestOf({ job, planned, labour, process, quantities }: CalendarContext): CalendarRequest {
+function requestOf(context: CalendarContext): CalendarRequest {
+  const { job, planned, labour, process, quantities, turns, sessions } = context;
   const { conditions } = job.record;
   const { startDate } = job.answers.crew;
   const coating = strictestCoating(job);
@@ -164,6 +169,8 @@ function requestOf({ job, planned, labour, process, quantities }: CalendarContex
     flags: labour.flags,
     crew: crewOf(job),
     cycles: {
+      bedding: turns,
+      laminating: sessions,
       fair: Math.round(quantities.fairingCycles.value),
       prime: quantities.primerCoats.value,
       topcoat: quantities.topcoatCoats.value,

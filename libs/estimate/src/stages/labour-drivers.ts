@@ -22,6 +22,8 @@ export interface JobQuantities extends AreaQuantities {
   readonly taperM: Figure<'m'>;
   readonly laminateM2: Figure<'m2'>;
   readonly extraPlyM2: Figure<'m2'>;
+  /** Cured before the next plies are laid on it. */
+  readonly laminatePauseM2: Figure<'m2'>;
   readonly fairedM2: Figure<'m2'>;
   readonly fairingCycles: Figure<'1'>;
   readonly finishM2: Figure<'m2'>;
@@ -111,6 +113,10 @@ export function quantitiesOf(
     extraPlyM2: productOf('m2', 'ply area beyond two plies', {
       largestPly: laminate.largestPlyM2,
       extraPlies: extraPlies(laminate),
+    }),
+    laminatePauseM2: productOf('m2', 'laminate washed and sanded between sessions', {
+      largestPly: laminate.largestPlyM2,
+      pauses: pausesOf(laminate),
     }),
     ...coatsAndCycles(job, fairedM2),
     injectedM2: noArea,
@@ -281,6 +287,15 @@ const extraPlies = ({ plyCount }: LaminateWork): Figure<'1'> =>
     inputs: {},
   });
 
+const pausesOf = ({ sessions }: LaminateWork): Figure<'1'> =>
+  derived('1', fraction(Math.max(0, sessions - 1)), 'pauses between sessions', {
+    formula: 'laminate.pauses',
+    title: 'Sessions of laminating less one',
+    symbol: 'n',
+    cite: commonPractice,
+    inputs: {},
+  });
+
 function fittingCounts({
   fittings,
 }: ScopeWork['plan']): Pick<
@@ -333,6 +348,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'lip-m': quantities.lipM.value,
   'taper-m': quantities.taperM.value,
   'laminate-m2': quantities.laminateM2.value,
+  'laminate-pause-m2': quantities.laminatePauseM2.value,
   'extra-ply-m2': quantities.extraPlyM2.value,
   'faired-m2-cycle': quantities.fairedM2.value * quantities.fairingCycles.value,
   'primed-m2-coat': quantities.finishM2.value * quantities.primerCoats.value,
@@ -367,6 +383,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   'lip-m': quantities.lipM,
   'taper-m': quantities.taperM,
   'laminate-m2': quantities.laminateM2,
+  'laminate-pause-m2': quantities.laminatePauseM2,
   'extra-ply-m2': quantities.extraPlyM2,
   'faired-m2-cycle': productOf<string>('m2', 'faired area times cycles', {
     area: quantities.fairedM2,

@@ -116,6 +116,15 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
   };
 }
 
+/** The plies that are cut, those of strips beside the opening among them. */
+export const withTapes = <T extends Pick<LaminateWork, 'plies'>>({
+  laminate,
+  beside,
+}: {
+  readonly laminate: T;
+  readonly beside: { readonly plies: readonly PlyWork[] };
+}): T => ({ ...laminate, plies: [...laminate.plies, ...beside.plies] });
+
 const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
   plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));
 

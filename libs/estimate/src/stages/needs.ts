@@ -1,6 +1,6 @@
 import type { Coating, Datum } from '#lib/catalogue';
 import { coatingsOf } from './coatings.js';
-import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
+import { assumed, fromCatalogue, productOf, derived, sumOf, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
 import { lengthOffRoll } from '#lib/laminate';
 import type { FittingCard } from '#lib/methods';
@@ -25,6 +25,8 @@ export interface NeedContext {
   readonly laminate: Pick<LaminateWork, 'plies' | 'plyCount' | 'largestPlyM2' | 'sessions'>;
   /** Of the fittings that come off and are set again. */
   readonly cards: readonly FittingCard[];
+  /** For what is done beside: the leak that is stopped. */
+  readonly needsBesides: readonly NeedRequest[];
   /** What the press and the props are counted by; nothing where nothing is pressed. */
   readonly pressed: PressedQuantities;
   /** What presses the bed; nothing where nothing is bedded. */
@@ -39,6 +41,7 @@ export const needsOf = (context: NeedContext, demand: ResinDemand): readonly Nee
   ...coatingNeeds(context),
   ...hardwareNeeds(context.job, context.cards),
   ...overlayNeeds(context.job, context.quantities),
+  ...context.needsBesides,
 ];
 
 const coreNeeds = ({ core, job }: NeedContext): readonly NeedRequest[] =>
@@ -287,7 +290,10 @@ export const consumableDriversOf = (
   mixedL: number,
 ): DriverQuantities => ({
   'job': 1,
-  'opened-m2': quantities.injectedM2.value > 0 ? quantities.injectedM2 : quantities.openedM2,
+  'opened-m2': sumOf<string>('m2', 'opened or injected under', {
+    opened: quantities.openedM2,
+    injected: quantities.injectedM2,
+  }),
   'cut-m': quantities.cutM,
   'taper-m': quantities.taperM,
   'laminate-m2': productOf<string>('m2', 'laminate area over all plies', {
@@ -312,7 +318,10 @@ export const consumableDriversOf = (
   }),
   'faired-m2': quantities.fairedM2,
   'finish-m2': quantities.finishM2,
-  'hole': quantities.injectionHoles.value > 0 ? quantities.injectionHoles : quantities.holes,
+  'hole': sumOf<string>('1', 'holes filled', {
+    fittings: quantities.holes,
+    injection: quantities.injectionHoles,
+  }),
   'fitting': cards.length,
   'labour-h': labourH,
   'mixed-l': mixedL,

@@ -3,6 +3,7 @@ import type { DriverAmounts } from '#lib/work';
 import { productOf, derived } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import type { Job } from '../job/job.js';
+import type { BesideWork } from '../ladder/beside-opening.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import { withBesides } from '../ladder/opened-places.js';
 import type { CoreWork } from './core-stage.js';
@@ -29,6 +30,7 @@ export interface ReplanContext {
   readonly core: Pick<CoreWork, 'beddedM2' | 'solidL'>;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
+  readonly beside: BesideWork;
 }
 
 /** From nearly all false alarm to the panel's edge: five quantiles of the extent, the record itself among them. */
@@ -57,6 +59,7 @@ export function replanned(context: ReplanContext): readonly PlannedExtent[] {
       job,
       ladder,
       quantitiesOf(job, { ...scope, plan }, laminateAt(context, figures), core),
+      context.beside,
     );
     return {
       extentFactor,

@@ -1,4 +1,5 @@
 import type { ResinStepRequest } from '#lib/resin';
+import type { BesideWork } from '../ladder/beside-opening.js';
 import { cardsFor, offIn, pottedCards } from '../ladder/hardware.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
@@ -16,6 +17,7 @@ export interface ResinContext {
   readonly core: CoreToBed;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
+  readonly beside: Pick<BesideWork, 'steps'>;
 }
 
 /** Every step that takes resin, in the order of the work. */
@@ -24,6 +26,7 @@ export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[]
   ...closingSteps(context),
   ...overlaySteps(context.job, context.quantities),
   ...pottingStep(context),
+  ...context.beside.steps,
   ...fairingStep(context),
 ];
 

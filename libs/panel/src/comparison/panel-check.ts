@@ -6,7 +6,8 @@ import {
   edgesOf,
   ratiosOf,
   reasonedChecks,
-  shortfallsOf,
+  shortByMoreThanHands,
+  withinHandsOf,
   type Ratio,
   type ReasonedRatio,
 } from './restoration.js';
@@ -35,8 +36,10 @@ import type { StateName } from '../plate/states.js';
 /** The four states of one panel under the same loads. A comparison, never a design approval. */
 export interface PanelAnswer {
   readonly verdict: 'restored' | 'not-restored';
-  /** Every ratio below 1, worst first. */
+  /** Every ratio that is below 1 by more than hands repeat, worst first. */
   readonly shortfalls: readonly string[];
+  /** What is short by less, in a sentence. */
+  readonly withinHands: readonly string[];
   readonly states: readonly StateAnswer[];
   /** As built over repaired: at least 1 means that the repair gives back what there was. */
   readonly ratios: readonly Ratio[];
@@ -177,7 +180,8 @@ function checked(request: PanelCheckRequest, plates: PlateSource): PanelCheck {
     ...others.map((checks, at) => (states[at + 1].name === 'repaired' ? besideBuilt(built, checks) : checks)),
   ];
   const ratios = ratiosOf(reasoned[0], reasoned[reasoned.length - 1]);
-  const shortfalls = shortfallsOf(ratios.map(({ ratio }) => ratio));
+  const compared = ratios.map(({ ratio }) => ratio);
+  const shortfalls = shortByMoreThanHands(compared);
   const fittings = (request.fittings ?? []).flatMap((fitting, at) =>
     fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria),
   );
@@ -189,6 +193,7 @@ function checked(request: PanelCheckRequest, plates: PlateSource): PanelCheck {
   return {
     verdict: shortfalls.length === 0 ? 'restored' : 'not-restored',
     shortfalls,
+    withinHands: withinHandsOf(compared),
     states: states.map((state, at) => resultOf(state, reasoned[at].map(explained))),
     ratios: ratios.map(({ ratio }) => ratio),
     opened,

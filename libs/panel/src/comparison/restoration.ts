@@ -34,6 +34,8 @@ export interface Restoration {
   readonly leastRatio: number;
   /** Every ratio below 1, worst first. */
   readonly shortfalls: readonly string[];
+  /** Those that hands could tell from the deck as built. */
+  readonly tellable: readonly string[];
 }
 
 /** For a search that wants a repair which gives back all there was. */
@@ -73,6 +75,7 @@ const plain = (reasoned: readonly ReasonedRatio[]): readonly Ratio[] => reasoned
 const restorationFrom = (ratios: readonly Ratio[]): Restoration => ({
   leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)),
   shortfalls: shortfallsOf(ratios),
+  tellable: shortByMoreThanHands(ratios),
 });
 
 export interface JudgedBy {
@@ -194,7 +197,7 @@ export const besideBuilt = (
       ({ item }) => item.code === after.item.code && item.load === after.item.load,
     )?.item;
     if (before?.utilisation === undefined || after.item.utilisation === undefined) return after;
-    const isNoWorse = after.item.utilisation <= before.utilisation * (1 + AGREEMENT);
+    const isNoWorse = after.item.utilisation * (1 - REPEATED_BY_HAND) <= before.utilisation;
     return {
       ...after,
       item: {
@@ -207,7 +210,31 @@ export const besideBuilt = (
 /** Series and polynomials agree to about this; a smaller shortfall is no shortfall. */
 const AGREEMENT = 1e-6;
 
+/**
+ * Hands do not repeat a laminate to a hundredth: a class rule lets each ply be 15 % thicker or thinner than designed, so that
+ * two skins laid alike in four plies differ by more than this in seven cases of eight. A repair that is nearer to the deck as
+ * built than that is as good as it. A search for a schedule is held to what was there all the same.
+ *
+ * Source: [ABS-ORY-1994] 4.5.4d, second-hand: design thickness of plies within 15 %
+ * Worked: libs/panel/src/comparison/by-hand.spec.ts
+ */
+export const REPEATED_BY_HAND = 0.01;
+
 const isShort = ({ ratio }: Ratio): boolean => ratio < 1 - AGREEMENT;
+
+/** In words, worst first: what the repair does not give back, by more than hands repeat. */
+export const shortByMoreThanHands = (ratios: readonly Ratio[]): readonly string[] =>
+  shortfallsOf(ratios.filter(({ ratio }) => ratio < 1 - REPEATED_BY_HAND));
+
+/** What is short by less than hands repeat, in one sentence; none where nothing is. */
+export function withinHandsOf(ratios: readonly Ratio[]): readonly string[] {
+  const near = ratios.filter((one) => isShort(one) && one.ratio >= 1 - REPEATED_BY_HAND);
+  if (near.length === 0) return [];
+  const least = Math.min(...near.map(({ ratio }) => ratio));
+  return [
+    `By calculation ${[...new Set(near.map(({ title }) => title.toLowerCase()))].join(' and ')} ${near.length === 1 ? 'is' : 'are'} ${percentBelow(least)} % of what the deck had as built. That is within the 1 % to which no laminate is repeated by hand: plies come out up to 15 % thicker or thinner.`,
+  ];
+}
 
 /** In words, worst first: what the repair does not give back. */
 export const shortfallsOf = (ratios: readonly Ratio[]): readonly string[] =>

@@ -4,6 +4,7 @@ import { openOperations } from './open.js';
 import { cleanUpSpot, injectOperations } from './inject.js';
 import type { Operation } from '../operation.js';
 import { backOperations, offOperations } from './besides.js';
+import { leakOperations } from './leak.js';
 import { prepareOperations } from './prepare.js';
 import { spotOperations } from './spot.js';
 
@@ -12,6 +13,7 @@ export const operations: readonly Operation[] = [
   ...spotOperations,
   ...prepareOperations,
   ...offOperations,
+  ...leakOperations,
   ...openOperations,
   ...injectOperations,
   ...bondOperations,

@@ -61,7 +61,7 @@ const finishFixed: HoursBySize = {
 };
 /** The old finish beside the repair is sanded and skimmed while the repair is faired: one deck, one run of days. */
 const closed = ['close-seam', 'laminate-top', 'laminate-extra-ply', 'close-injection-holes'] as const;
-const lastEpoxy = ['fair', 'skim-fair', 'pot-holes', 'close-injection-holes'] as const;
+const lastEpoxy = ['fair', 'skim-fair', 'pot-holes', 'close-injection-holes', 'strip-close', 'dry-plug-holes', 'joint-tape', 'crack-tape', 'leak-hunt'] as const;
 const painted = { access: ['from-above'], finish: ['painted'] } as const;
 
 /** Paint, fittings, interior, and the hand-over. */
@@ -260,7 +260,15 @@ export const finishOperations = [
     bySize: finalCheckHours,
     skill: 'laminator',
     appliesWhen: {},
-    after: ['refit-small', 'refit-large', 'check-before-paint', 'topcoat', 'nonskid'],
+    after: [
+      'refit-small',
+      'refit-large',
+      'check-before-paint',
+      'topcoat',
+      'nonskid',
+      'frame-bed',
+      'slot-seal',
+    ],
     waits: noWait,
     gate: 'none',
     strains: [],

@@ -7,6 +7,8 @@ const judged: Cite = {
   note: 'no published hours; a hole that is drilled, injected and filled takes less than one that is also reamed and redrilled, which takes a quarter of an hour',
 };
 const injected = { skin: ['inject'] } as const;
+/** Beside an opening, or beside fittings, as well as by itself: the set-up is paid once. */
+const wherever = { skin: ['inject', 're-bed', 'relay', 'closed'] } as const;
 
 /** Resin under a skin that stays, through drilled holes: for small, dry debonding only. */
 export const injectOperations = [
@@ -31,8 +33,8 @@ export const injectOperations = [
     driver: 'injection-hole',
     hours: threePoint(0.02, 0.04, 0.08),
     skill: 'laminator',
-    appliesWhen: injected,
-    after: ['protect-spot'],
+    appliesWhen: wherever,
+    after: ['protect-spot', 'protect', 'spot-protect'],
     waits: noWait,
     gate: 'dry-deck',
     strains: ['overhead-from-below', 'on-deck'],
@@ -43,10 +45,10 @@ export const injectOperations = [
     code: 'check-drillings',
     title: 'Look at what each hole brings up: wet or dark core ends the injection here',
     phase: 'open',
-    driver: 'job',
+    driver: 'injected-place',
     hours: threePoint(0.1, 0.25, 0.5),
     skill: 'laminator',
-    appliesWhen: injected,
+    appliesWhen: wherever,
     after: ['drill-injection'],
     waits: noWait,
     gate: 'none',
@@ -60,7 +62,7 @@ export const injectOperations = [
     driver: 'injection-hole',
     hours: threePoint(0.04, 0.08, 0.2),
     skill: 'laminator',
-    appliesWhen: injected,
+    appliesWhen: wherever,
     after: ['check-drillings'],
     waits: untilSandable,
     gate: 'resin',
@@ -72,10 +74,10 @@ export const injectOperations = [
     code: 'check-injection',
     title: 'Sound the area, drill and inject again where it is hollow',
     phase: 'bond',
-    driver: 'job',
+    driver: 'injected-place',
     hours: threePoint(0.25, 0.5, 1),
     skill: 'laminator',
-    appliesWhen: injected,
+    appliesWhen: wherever,
     after: ['inject'],
     waits: noWait,
     gate: 'none',
@@ -89,7 +91,7 @@ export const injectOperations = [
     driver: 'injection-hole',
     hours: threePoint(0.03, 0.06, 0.12),
     skill: 'finisher',
-    appliesWhen: injected,
+    appliesWhen: wherever,
     after: ['check-injection'],
     waits: untilSandable,
     gate: 'resin',

@@ -8,6 +8,8 @@ const judged: Cite = {
   note: 'one four-bolt base: re-bed 0.8 to 3 h, ream and pot 2 to 7 h, set-up counted',
 };
 const closed = { skin: ['closed'] } as const;
+/** Strips and drying go beside an opening or an injection too; those have paid the set-up. */
+const besideToo = { skin: ['closed', 'inject', 're-bed', 'relay'] } as const;
 const sealantCures: Operation['waits'] = {
   kind: 'elapsed',
   hoursThreePoint: threePoint(24, 48, 72),
@@ -16,7 +18,7 @@ const sealantCures: Operation['waits'] = {
 };
 
 type Spot = Pick<Operation, 'code' | 'title' | 'phase' | 'driver' | 'hours' | 'skill' | 'after'> &
-  Partial<Pick<Operation, 'waits' | 'gate' | 'consumes' | 'isHoldPoint'>>;
+  Partial<Pick<Operation, 'waits' | 'gate' | 'consumes' | 'isHoldPoint' | 'appliesWhen'>>;
 
 const spot = (given: Spot): Operation =>
   defineOperation({
@@ -155,7 +157,19 @@ export const spotOperations: readonly Operation[] = [
     driver: 'job',
     hours: threePoint(0.1, 0.2, 0.3),
     skill: 'laminator',
-    after: ['spot-bed', 'spot-bed-large', 'spot-second-person', 'dry-plug-holes', 'strip-close'],
+    after: [
+      'spot-bed',
+      'spot-bed-large',
+      'spot-second-person',
+      'dry-plug-holes',
+      'strip-close',
+      'close-injection-holes',
+      'joint-tape',
+      'crack-tape',
+      'frame-bed',
+      'slot-seal',
+      'leak-hunt',
+    ],
   }),
   spot({
     code: 'spot-clean-up',
@@ -173,15 +187,17 @@ function dryingOperations(): readonly Operation[] {
   return [
     spot({
       code: 'dry-drill',
+      appliesWhen: besideToo,
       title: 'Drill inlet and outlet holes, from below or where paint follows',
       phase: 'open',
       driver: 'dry-hole',
       hours: threePoint(0.01, 0.02, 0.04),
       skill: 'general',
-      after: ['spot-clean-holes', 'spot-protect'],
+      after: ['spot-clean-holes', 'spot-protect', 'protect', 'protect-spot'],
     }),
     spot({
       code: 'dry-set-up',
+      appliesWhen: besideToo,
       title: 'Cover that sheds rain and breathes; dry air in, wet air out; heat to 60 degC at most',
       phase: 'open',
       driver: 'dry-set-up',
@@ -191,6 +207,7 @@ function dryingOperations(): readonly Operation[] {
     }),
     spot({
       code: 'dry-read',
+      appliesWhen: besideToo,
       title: 'Read the same points at the same hour before the heat is on',
       phase: 'open',
       driver: 'dry-reading',
@@ -205,6 +222,7 @@ function dryingOperations(): readonly Operation[] {
     }),
     spot({
       code: 'dry-plug-holes',
+      appliesWhen: besideToo,
       title: 'Plug all holes',
       phase: 'close',
       driver: 'dry-hole',
@@ -223,17 +241,19 @@ function stripOperations(): readonly Operation[] {
   return [
     spot({
       code: 'strip-cut',
+      appliesWhen: besideToo,
       title: 'Cut the slot along the inboard side of the strip',
       phase: 'open',
       driver: 'strip-m',
       hours: threePoint(0.15, 0.3, 0.6),
       skill: 'laminator',
-      after: ['spot-protect'],
+      after: ['spot-protect', 'protect', 'protect-spot'],
       gate: 'dry-deck',
       consumes: ['abrasive'],
     }),
     spot({
       code: 'strip-rout',
+      appliesWhen: besideToo,
       title: 'Rout out under the lip with hooked tools; vacuum',
       phase: 'open',
       driver: 'strip-m',
@@ -252,6 +272,7 @@ function stripOperations(): readonly Operation[] {
     }),
     spot({
       code: 'strip-fill',
+      appliesWhen: besideToo,
       title: 'Wet out and fill the strip in lifts, slips of dense strip pushed in',
       phase: 'bond',
       driver: 'strip-m',
@@ -264,6 +285,7 @@ function stripOperations(): readonly Operation[] {
     }),
     spot({
       code: 'strip-close',
+      appliesWhen: besideToo,
       title: 'Close the slot with tapes, fair and touch up',
       phase: 'close',
       driver: 'strip-m',

@@ -28,6 +28,11 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['held-skin-m2']) readonly 'held-skin-m2'?: number;
   @Asked(driverAmountsQuestions['loose-core-m2']) readonly 'loose-core-m2'?: number;
   @Asked(driverAmountsQuestions['held-core-m2']) readonly 'held-core-m2'?: number;
+  @Asked(driverAmountsQuestions['bared-m2']) readonly 'bared-m2'?: number;
+  @Asked(driverAmountsQuestions['kept-core-m2']) readonly 'kept-core-m2'?: number;
+  @Asked(driverAmountsQuestions['dried-m2']) readonly 'dried-m2'?: number;
+  @Asked(driverAmountsQuestions['cored-m2']) readonly 'cored-m2'?: number;
+  @Asked(driverAmountsQuestions['solid-l']) readonly 'solid-l'?: number;
   @Asked(driverAmountsQuestions['cut-m']) readonly 'cut-m'?: number;
   @Asked(driverAmountsQuestions['lip-m']) readonly 'lip-m'?: number;
   @Asked(driverAmountsQuestions['taper-m']) readonly 'taper-m'?: number;
@@ -52,6 +57,13 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['dry-set-up']) readonly 'dry-set-up'?: number;
   @Asked(driverAmountsQuestions['dry-reading']) readonly 'dry-reading'?: number;
   @Asked(driverAmountsQuestions['strip-m']) readonly 'strip-m'?: number;
+  @Asked(driverAmountsQuestions['injected-place']) readonly 'injected-place'?: number;
+  @Asked(driverAmountsQuestions['laminate-pause-m2']) readonly 'laminate-pause-m2'?: number;
+  @Asked(driverAmountsQuestions['joint-m']) readonly 'joint-m'?: number;
+  @Asked(driverAmountsQuestions['crack-m']) readonly 'crack-m'?: number;
+  @Asked(driverAmountsQuestions['leak-frame']) readonly 'leak-frame'?: number;
+  @Asked(driverAmountsQuestions['leak-slot']) readonly 'leak-slot'?: number;
+  @Asked(driverAmountsQuestions['leak-hunt']) readonly 'leak-hunt'?: number;
   @Asked(driverAmountsQuestions['upstand-m']) readonly 'upstand-m'?: number;
   @Asked(driverAmountsQuestions['rail-m']) readonly 'rail-m'?: number;
   @Asked(driverAmountsQuestions['bow']) readonly 'bow'?: number;
@@ -96,6 +108,12 @@ export class CalendarCrewDto {
 }
 
 export class CyclesDto {
+  @Asked(cyclesQuestions.bedding)
+  readonly bedding?: number;
+
+  @Asked(cyclesQuestions.laminating)
+  readonly laminating?: number;
+
   @Asked(cyclesQuestions.fair)
   readonly fair?: number;
 

@@ -115,6 +115,12 @@ export const causeQuestions = {
     choices: leakCauses,
     otherwise: 'unknown',
   }),
+  lengthMm: ask({
+    unit: 'mm',
+    meaning: 'length of the joint or crack that leaks',
+    range: { above: 0, upTo: 50_000 },
+    otherwise: 'unknown',
+  }),
   note: askText({ meaning: 'note on the cause', atMost: 2000, otherwise: 'unknown' }),
 };
 

@@ -1,0 +1,96 @@
+import type { Method, PlaceChoice } from '#lib/methods';
+import { sumOf } from '#lib/provenance';
+import type { ResinStepRequest } from '#lib/resin';
+import type { NeedRequest } from '#lib/takeoff';
+import type { Job } from '../job/job.js';
+import { largeKinds, type JobQuantities } from '../stages/labour-drivers.js';
+import type { PlyWork } from '../stages/laminate-stage.js';
+import { cardsFor, pottedCards, type FittingOff } from './hardware.js';
+import { leakWork } from './leak-work.js';
+import { counted, placeWork } from './place-work.js';
+
+/** Places that are mended closed while the deck is open elsewhere: their own work, and a set-up that is paid already. */
+export interface BesideWork {
+  readonly steps: readonly ResinStepRequest[];
+  /** Tapes over the slots of strips. */
+  readonly plies: readonly PlyWork[];
+  /** Fittings that come off for their own sake. */
+  readonly off: readonly FittingOff[];
+  readonly needs: readonly NeedRequest[];
+  readonly isLeakTreated: boolean;
+  readonly added: (quantities: JobQuantities) => JobQuantities;
+}
+
+interface OpeningBeside {
+  readonly method: Pick<Method, 'edgeWork'>;
+  readonly offAnyway: readonly { readonly id: string }[];
+}
+
+/** What the combination does beside its openings; fittings that the openings take off anyway are left to them. */
+export function besideOpening(
+  job: Job,
+  combination: readonly PlaceChoice[],
+  { method, offAnyway }: OpeningBeside,
+): BesideWork {
+  const bedded = (job.record.fittings ?? [])
+    .filter(({ id }) => offAnyway.some((one) => one.id === id))
+    .map(({ kind }) => kind);
+  const leak = leakWork(job, method, bedded);
+  const places = combination.filter(({ rung }) => rung.method.reach !== 'opening');
+  const work = placeWork(job, places);
+  const off = fittingsOff(places, offAnyway);
+  const cards = cardsFor(job, off);
+  const potted = pottedCards(cards);
+  const isLarge = ({ kind }: { readonly kind: string }): boolean => largeKinds.includes(kind);
+  const more = (one: JobQuantities['holes'], meaning: string, count: number): JobQuantities['holes'] =>
+    count === 0 ? one : sumOf('1', one.meaning, { opening: one, beside: counted(meaning, count) });
+  return {
+    steps: [
+      ...potted.map(({ id, fasteners, plugMm }): ResinStepRequest => ({
+        step: 'potting',
+        title: `Pot the holes of ${id}`,
+        holes: fasteners,
+        diameterMm: plugMm,
+        depthMm: job.answers.core.thicknessMm.value,
+      })),
+      ...work.steps,
+      ...leak.steps,
+    ],
+    plies: [...work.plies, ...leak.plies],
+    needs: leak.needs,
+    isLeakTreated: leak.isTreated,
+    off,
+    added: (quantities) => ({
+      ...quantities,
+      injectedM2: work.injectedM2,
+      injectionHoles: work.injectionHoles,
+      holes: more(
+        quantities.holes,
+        'holes beside the opening',
+        potted.reduce((sum, { fasteners }) => sum + fasteners, 0),
+      ),
+      smallFittings: more(
+        quantities.smallFittings,
+        'four-bolt fittings beside the opening',
+        cards.filter((card) => !isLarge(card)).length,
+      ),
+      largeFittings: more(
+        quantities.largeFittings,
+        'large fittings beside the opening',
+        cards.filter(isLarge).length,
+      ),
+      besides: { ...quantities.besides, ...work.besides, ...leak.besides },
+    }),
+  };
+}
+
+const fittingsOff = (
+  places: readonly PlaceChoice[],
+  offAnyway: readonly { readonly id: string }[],
+): readonly FittingOff[] => {
+  const known = new Set(offAnyway.map(({ id }) => id));
+  const ids = places.flatMap(({ place, rung }) =>
+    rung.method.reach === 'spot' && place.kind === 'fitting' ? place.fittings.map(({ id }) => id) : [],
+  );
+  return [...new Set(ids)].filter((id) => !known.has(id)).map((id) => ({ id, isOnOpening: false }));
+};
