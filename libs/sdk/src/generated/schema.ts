@@ -2103,7 +2103,7 @@ export type components = {
             readonly crew: components["schemas"]["CalendarCrewInput"];
             /** @description Operations of the caller. */
             readonly customOperations?: readonly components["schemas"]["CustomOperationInput"][];
-            /** @description Cycles of the finish. */
+            /** @description How often work is repeated that waits in between. */
             readonly cycles?: components["schemas"]["CyclesInput"];
             /** @description Deck where no forecast reaches; absent: 18 degC. */
             readonly deckTemperatureC?: number | string;
@@ -2251,6 +2251,8 @@ export type components = {
              * @enum {string}
              */
             readonly leak?: "fittings" | "hull-deck-joint" | "hatch" | "overlay-screws" | "chainplate" | "crack" | "not-known";
+            /** @description Length of the joint or crack that leaks. */
+            readonly lengthMm?: number | string;
             /** @description Note on the cause. */
             readonly note?: string;
         };
@@ -2261,6 +2263,7 @@ export type components = {
             readonly causeClass?: "maintenance" | "pre-existing" | "sudden";
             /** @enum {string} */
             readonly leak?: "chainplate" | "crack" | "fittings" | "hatch" | "hull-deck-joint" | "not-known" | "overlay-screws";
+            readonly lengthMm?: number;
             readonly note?: string;
         };
         readonly Caution: {
@@ -3450,8 +3453,12 @@ export type components = {
             readonly workUnits?: number;
         };
         readonly CyclesInput: {
+            /** @description Each waits until the one before holds. Absent: 1. */
+            readonly bedding?: number;
             /** @description Absent: 3. */
             readonly fair?: number;
+            /** @description Plies of one session are laid wet on wet. Absent: 1. */
+            readonly laminating?: number;
             /** @description Absent: 2. */
             readonly prime?: number;
             /** @description Absent: 2. */
@@ -3673,16 +3680,24 @@ export type components = {
             readonly varianceShare: number;
         };
         readonly DriverAmountsInput: {
+            /** @description Absent: all that is opened. */
+            readonly "bared-m2"?: number;
             /** @description Holes of fittings that are bedded again. */
             readonly "bedded-hole"?: number;
             /** @description Bows. */
             readonly bow?: number;
+            /** @description Absent: all that is bared. */
+            readonly "cored-m2"?: number;
             /** @description Covering bonded to the deck that comes off. */
             readonly "covering-m2"?: number;
+            /** @description Crack that is ground out and closed. */
+            readonly "crack-m"?: number;
             /** @description Length of cut. */
             readonly "cut-m"?: number;
             /** @description Days on the job. */
             readonly day?: number;
+            /** @description Absent: all that is bared. */
+            readonly "dried-m2"?: number;
             /** @description Holes drilled to dry the core. */
             readonly "dry-hole"?: number;
             /** @description Readings while the core dries. */
@@ -3705,14 +3720,28 @@ export type components = {
             readonly "held-skin-m2"?: number;
             /** @description Holes through the deck. */
             readonly hole?: number;
+            /** @description Absent: one where the skin is injected under, none elsewhere. */
+            readonly "injected-place"?: number;
             /** @description Holes drilled to inject resin under the skin. */
             readonly "injection-hole"?: number;
             /** @description Inserts. */
             readonly insert?: number;
             /** @description One job unless it is given. */
             readonly job?: number;
+            /** @description Joint of hull and deck that is closed. */
+            readonly "joint-m"?: number;
+            /** @description Sound core that stays in the opening. */
+            readonly "kept-core-m2"?: number;
             /** @description Area of the new skin, two plies. */
             readonly "laminate-m2"?: number;
+            /** @description Laminate that cures before the next plies are laid on it. */
+            readonly "laminate-pause-m2"?: number;
+            /** @description Frames off, their core sealed, bedded anew. */
+            readonly "leak-frame"?: number;
+            /** @description Searches for the way in of the water. */
+            readonly "leak-hunt"?: number;
+            /** @description Chainplate slots filled and cut anew. */
+            readonly "leak-slot"?: number;
             /** @description Lining that is glued. */
             readonly "lining-glued-m2"?: number;
             /** @description Lining in panels. */
@@ -3743,6 +3772,8 @@ export type components = {
             readonly "primed-m2-coat"?: number;
             /** @description Length of rail. */
             readonly "rail-m"?: number;
+            /** @description What is filled solid. */
+            readonly "solid-l"?: number;
             /** @description Length of strip. */
             readonly "strip-m"?: number;
             /** @description Lining and supports below. */
@@ -6218,13 +6249,15 @@ export type components = {
             readonly opened: components["schemas"]["OpenSkinAnswer"];
             /** @description As built over repaired: at least 1 means that the repair gives back what there was. */
             readonly ratios: readonly components["schemas"]["Ratio"][];
-            /** @description Every ratio below 1, worst first. */
+            /** @description Every ratio that is below 1 by more than hands repeat, worst first. */
             readonly shortfalls: readonly string[];
             readonly states: readonly components["schemas"]["StateAnswer"][];
             /** @description Greatest estimated relative error of the series and polynomials. */
             readonly truncation: number;
             /** @enum {string} */
             readonly verdict: "not-restored" | "restored";
+            /** @description What is short by less, in a sentence. */
+            readonly withinHands: readonly string[];
         };
         readonly PanelAssumption: {
             readonly at: string;
@@ -6430,6 +6463,7 @@ export type components = {
             readonly loads: readonly components["schemas"]["NamedValue"][];
             /** @description Repaired over as built, stiffness; as built over repaired, utilisation: at least 1 means restored. */
             readonly ratios: readonly components["schemas"]["NamedValue"][];
+            /** @description By more than a laminate is repeated by hand. */
             readonly shortfalls: readonly string[];
             readonly sizeMm: readonly number[];
             readonly states: readonly components["schemas"]["PanelState"][];
@@ -6439,6 +6473,8 @@ export type components = {
             };
             /** @enum {string} */
             readonly verdict: "not-restored" | "restored";
+            /** @description What is short by less than that, in a sentence. */
+            readonly withinHands: readonly string[];
         };
         readonly PanelSizeInput: {
             /** @description Each edge by itself, instead of edges. */

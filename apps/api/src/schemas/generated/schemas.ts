@@ -1121,6 +1121,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "overlay-screws"
         ]
       },
+      "lengthMm": {
+        "type": "number"
+      },
       "note": {
         "type": "string"
       }
@@ -9160,7 +9163,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "type": "string"
         },
-        "description": "Every ratio below 1, worst first."
+        "description": "Every ratio that is below 1 by more than hands repeat, worst first."
+      },
+      "withinHands": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "What is short by less, in a sentence."
       },
       "states": {
         "type": "array",
@@ -9223,6 +9233,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "verdict",
       "shortfalls",
+      "withinHands",
       "states",
       "ratios",
       "opened",
@@ -9499,7 +9510,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "By more than a laminate is repeated by hand."
+      },
+      "withinHands": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "What is short by less than that, in a sentence."
       },
       "sizeMm": {
         "type": "array",
@@ -9538,6 +9557,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "verdict",
       "shortfalls",
+      "withinHands",
       "sizeMm",
       "loads",
       "states",
