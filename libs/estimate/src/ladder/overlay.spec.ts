@@ -64,7 +64,7 @@ describe('screwed planks over a soft deck', () => {
 });
 
 describe('a leak is stopped only by what is done about it:', () => {
-  test('a hatch that leaks is not stopped by bedding a stanchion', () => {
+  test('a hatch that leaks is not stopped by bedding a stanchion: it gets lines of its own', () => {
     const made = estimate(
       aRecord({
         fittings: [{ id: 'S1', kind: 'stanchion', at: [1000, 500], isLeaking: true }],
@@ -75,6 +75,14 @@ describe('a leak is stopped only by what is done about it:', () => {
       'test',
     );
     if (!made.ok) throw new Error(made.problems.map(detailOf).join(' '));
-    expect(made.value.estimate.leak.isRemedied).toBe(false);
+    const { leak, lines } = made.value.estimate;
+    expect(leak.isRemedied).toBe(true);
+    expect(lines.map(({ code }) => code)).toEqual(
+      expect.arrayContaining([
+        'labour-frame-off',
+        'labour-frame-bed',
+        'material-leak-consumable-sealant-polyurethane',
+      ]),
+    );
   });
 });

@@ -2,7 +2,7 @@ import { bondOperations } from './bond.js';
 import { finishOperations } from './finish.js';
 import { openOperations } from './open.js';
 import { cleanUpSpot, injectOperations } from './inject.js';
-import type { Operation } from '../operation.js';
+import type { Operation, Phase } from '../operation.js';
 import { backOperations, offOperations } from './besides.js';
 import { leakOperations } from './leak.js';
 import { prepareOperations } from './prepare.js';
@@ -10,14 +10,23 @@ import { spotOperations } from './spot.js';
 
 /** Every operation of the trade for this job, in the order the trade does them. */
 export const operations: readonly Operation[] = [
-  ...spotOperations,
+  ...inPhases(spotOperations, ['survey', 'prepare']),
   ...prepareOperations,
+  ...inPhases(injectOperations, ['prepare']),
   ...offOperations,
-  ...leakOperations,
+  ...inPhases(leakOperations, ['open', 'close']),
   ...openOperations,
-  ...injectOperations,
+  ...inPhases(injectOperations, ['open', 'bond', 'close']),
+  ...inPhases(spotOperations, ['open', 'bond', 'close']),
   ...bondOperations,
   ...finishOperations,
+  ...inPhases(leakOperations, ['refit']),
+  ...inPhases(spotOperations, ['refit', 'hand-over']),
   ...backOperations,
   cleanUpSpot,
 ];
+
+/** Work on a closed deck runs beside that on an opened one: each of its phases stands where the trade does it. */
+function inPhases(all: readonly Operation[], phases: readonly Phase[]): readonly Operation[] {
+  return all.filter(({ phase }) => phases.includes(phase));
+}
