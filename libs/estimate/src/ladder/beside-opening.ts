@@ -1,5 +1,5 @@
-import type { Method, PlaceChoice } from '#lib/methods';
-import { sumOf } from '#lib/provenance';
+import type { FittingCard, Method, PlaceChoice } from '#lib/methods';
+import { sumOf, type Figure } from '#lib/provenance';
 import type { ResinStepRequest } from '#lib/resin';
 import type { NeedRequest } from '#lib/takeoff';
 import type { Job } from '../job/job.js';
@@ -40,47 +40,46 @@ export function besideOpening(
   const work = placeWork(job, places);
   const off = fittingsOff(places, offAnyway);
   const cards = cardsFor(job, off);
-  const potted = pottedCards(cards);
-  const isLarge = ({ kind }: { readonly kind: string }): boolean => largeKinds.includes(kind);
-  const more = (one: JobQuantities['holes'], meaning: string, count: number): JobQuantities['holes'] =>
-    count === 0 ? one : sumOf('1', one.meaning, { opening: one, beside: counted(meaning, count) });
   return {
-    steps: [
-      ...potted.map(({ id, fasteners, plugMm }): ResinStepRequest => ({
-        step: 'potting',
-        title: `Pot the holes of ${id}`,
-        holes: fasteners,
-        diameterMm: plugMm,
-        depthMm: job.answers.core.thicknessMm.value,
-      })),
-      ...work.steps,
-      ...leak.steps,
-    ],
+    steps: [...pottingSteps(job, cards), ...work.steps, ...leak.steps],
     plies: [...work.plies, ...leak.plies],
     needs: leak.needs,
     isLeakTreated: leak.isTreated,
     off,
     added: (quantities) => ({
       ...quantities,
+      ...withFittings(quantities, cards),
       injectedM2: work.injectedM2,
       injectionHoles: work.injectionHoles,
-      holes: more(
-        quantities.holes,
-        'holes beside the opening',
-        potted.reduce((sum, { fasteners }) => sum + fasteners, 0),
-      ),
-      smallFittings: more(
-        quantities.smallFittings,
-        'four-bolt fittings beside the opening',
-        cards.filter((card) => !isLarge(card)).length,
-      ),
-      largeFittings: more(
-        quantities.largeFittings,
-        'large fittings beside the opening',
-        cards.filter(isLarge).length,
-      ),
       besides: { ...quantities.besides, ...work.besides, ...leak.besides },
     }),
+  };
+}
+
+const pottingSteps = (job: Job, cards: readonly FittingCard[]): readonly ResinStepRequest[] =>
+  pottedCards(cards).map(({ id, fasteners, plugMm }) => ({
+    step: 'potting',
+    title: `Pot the holes of ${id}`,
+    holes: fasteners,
+    diameterMm: plugMm,
+    depthMm: job.answers.core.thicknessMm.value,
+  }));
+
+type FittingQuantities = Pick<JobQuantities, 'holes' | 'smallFittings' | 'largeFittings'>;
+
+function withFittings(quantities: FittingQuantities, cards: readonly FittingCard[]): FittingQuantities {
+  const large = cards.filter(({ kind }) => largeKinds.includes(kind)).length;
+  const holes = pottedCards(cards).reduce((sum, { fasteners }) => sum + fasteners, 0);
+  const more = (one: Figure<'1'>, meaning: string, count: number): Figure<'1'> =>
+    count === 0 ? one : sumOf('1', one.meaning, { opening: one, beside: counted(meaning, count) });
+  return {
+    holes: more(quantities.holes, 'holes beside the opening', holes),
+    smallFittings: more(
+      quantities.smallFittings,
+      'four-bolt fittings beside the opening',
+      cards.length - large,
+    ),
+    largeFittings: more(quantities.largeFittings, 'large fittings beside the opening', large),
   };
 }
 
