@@ -61,7 +61,16 @@ const finishFixed: HoursBySize = {
 };
 /** The old finish beside the repair is sanded and skimmed while the repair is faired: one deck, one run of days. */
 const closed = ['close-seam', 'laminate-top', 'laminate-extra-ply', 'close-injection-holes'] as const;
-const lastEpoxy = ['fair', 'skim-fair', 'pot-holes', 'close-injection-holes', 'strip-close', 'dry-plug-holes', 'joint-tape', 'crack-tape', 'leak-hunt'] as const;
+const lastEpoxy = [
+  'fair',
+  'skim-fair',
+  'pot-holes',
+  'close-injection-holes',
+  'strip-close',
+  'dry-plug-holes',
+  'joint-tape',
+  'crack-tape',
+] as const;
 const painted = { access: ['from-above'], finish: ['painted'] } as const;
 
 /** Paint, fittings, interior, and the hand-over. */
@@ -120,7 +129,7 @@ export const finishOperations = [
     bySize: checkBeforePaintHours,
     skill: 'laminator',
     appliesWhen: {},
-    after: lastEpoxy,
+    after: [...lastEpoxy, 'leak-hunt'],
     waits: noWait,
     gate: 'none',
     strains: ['on-deck'],

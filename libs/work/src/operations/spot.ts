@@ -30,6 +30,8 @@ const spot = (given: Spot): Operation =>
     ...given,
   });
 
+const beside = (given: Spot): Operation => spot({ appliesWhen: besideToo, ...given });
+
 /** Work on fittings and their holes, and on core that stays: nothing of the deck is opened. */
 export const spotOperations: readonly Operation[] = [
   spot({
@@ -185,9 +187,8 @@ export const spotOperations: readonly Operation[] = [
 /** Air through holes until two readings agree; nothing is taken out. */
 function dryingOperations(): readonly Operation[] {
   return [
-    spot({
+    beside({
       code: 'dry-drill',
-      appliesWhen: besideToo,
       title: 'Drill inlet and outlet holes, from below or where paint follows',
       phase: 'open',
       driver: 'dry-hole',
@@ -195,9 +196,8 @@ function dryingOperations(): readonly Operation[] {
       skill: 'general',
       after: ['spot-clean-holes', 'spot-protect', 'protect', 'protect-spot'],
     }),
-    spot({
+    beside({
       code: 'dry-set-up',
-      appliesWhen: besideToo,
       title: 'Cover that sheds rain and breathes; dry air in, wet air out; heat to 60 degC at most',
       phase: 'open',
       driver: 'dry-set-up',
@@ -205,9 +205,8 @@ function dryingOperations(): readonly Operation[] {
       skill: 'general',
       after: ['dry-drill'],
     }),
-    spot({
+    beside({
       code: 'dry-read',
-      appliesWhen: besideToo,
       title: 'Read the same points at the same hour before the heat is on',
       phase: 'open',
       driver: 'dry-reading',
@@ -220,9 +219,8 @@ function dryingOperations(): readonly Operation[] {
         cite: { source: 'FROM-MEMORY', note: 'two equal readings three days apart decide, not the days' },
       },
     }),
-    spot({
+    beside({
       code: 'dry-plug-holes',
-      appliesWhen: besideToo,
       title: 'Plug all holes',
       phase: 'close',
       driver: 'dry-hole',
@@ -239,9 +237,8 @@ function dryingOperations(): readonly Operation[] {
 /** A strip under the lip of an edge: slot, rout, fill, close. */
 function stripOperations(): readonly Operation[] {
   return [
-    spot({
+    beside({
       code: 'strip-cut',
-      appliesWhen: besideToo,
       title: 'Cut the slot along the inboard side of the strip',
       phase: 'open',
       driver: 'strip-m',
@@ -251,9 +248,8 @@ function stripOperations(): readonly Operation[] {
       gate: 'dry-deck',
       consumes: ['abrasive'],
     }),
-    spot({
+    beside({
       code: 'strip-rout',
-      appliesWhen: besideToo,
       title: 'Rout out under the lip with hooked tools; vacuum',
       phase: 'open',
       driver: 'strip-m',
@@ -270,9 +266,8 @@ function stripOperations(): readonly Operation[] {
       },
       gate: 'dry-deck',
     }),
-    spot({
+    beside({
       code: 'strip-fill',
-      appliesWhen: besideToo,
       title: 'Wet out and fill the strip in lifts, slips of dense strip pushed in',
       phase: 'bond',
       driver: 'strip-m',
@@ -283,9 +278,8 @@ function stripOperations(): readonly Operation[] {
       gate: 'resin',
       consumes: ['resin', 'filler'],
     }),
-    spot({
+    beside({
       code: 'strip-close',
-      appliesWhen: besideToo,
       title: 'Close the slot with tapes, fair and touch up',
       phase: 'close',
       driver: 'strip-m',
