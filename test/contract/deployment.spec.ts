@@ -1,4 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 
@@ -39,5 +41,43 @@ describe('the container', () => {
     const api = file('docker-compose.yml').split(/^ {2}db:$/m)[0];
     for (const [, name] of api.matchAll(/^ {6}([A-Z_]+):/gm))
       expect([name, settings.includes(name)]).toEqual([name, true]);
+  });
+
+  test('no secret has a value when nobody sets it', () => {
+    const composition = file('docker-compose.yml');
+    const secrets = [...composition.matchAll(/\$\{(\w*(?:PASSWORD|KEY|SECRET)\w*)([^}]*)\}/g)];
+    expect(secrets.length).toBeGreaterThan(5);
+    for (const [, name, otherwise] of secrets)
+      expect([name, otherwise]).toEqual([name, name === 'FIRST_KEY' ? ':-' : expect.stringMatching(/^:\?/)]);
+  });
+
+  test('its images are pinned to what their tags are now, and pinned anew', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'pins-'));
+    for (const name of ['Dockerfile', 'docker-compose.yml'])
+      cpSync(path.join(root, name), path.join(folder, name));
+    const pinnedTo = (digit: string): string => {
+      // Stands in for a container engine, which would ask a registry.
+      writeFileSync(path.join(folder, 'docker'), `#!/bin/sh\necho sha256:${digit.repeat(64)}\n`, {
+        mode: 0o755,
+      });
+      execFileSync(path.join(root, 'apps/api/deployment/pin-images.sh'), {
+        cwd: folder,
+        env: { ...process.env, PATH: `${folder}:${process.env.PATH ?? ''}` },
+      });
+      return ['Dockerfile', 'docker-compose.yml']
+        .map((name) => readFileSync(path.join(folder, name), 'utf8'))
+        .join('\n');
+    };
+    for (const digit of ['a', 'b']) {
+      const named = [...pinnedTo(digit).matchAll(/^(?:FROM| +image:) (\S+)/gm)].map(([, image]) => image);
+      expect(named).toEqual([
+        `node:24-bookworm-slim@sha256:${digit.repeat(64)}`,
+        `node:24-bookworm-slim@sha256:${digit.repeat(64)}`,
+        `postgres:18-bookworm@sha256:${digit.repeat(64)}`,
+      ]);
+    }
+    expect(pinnedTo('b').replaceAll(/@sha256:[0-9a-f]{64}/g, '')).toBe(
+      [file('Dockerfile'), file('docker-compose.yml')].join('\n').replaceAll(/@sha256:[0-9a-f]{64}/g, ''),
+    );
   });
 });
