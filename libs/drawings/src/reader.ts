@@ -34,11 +34,15 @@ export const shown = (reader: Reader, text: string): string =>
 const formats = new Map<string, Intl.NumberFormat>();
 
 /** Number formats are costly to make and hold no state, so each is made once. */
-function numberFormat(locale: string, least: number, most: number): Intl.NumberFormat {
-  const key = `${locale} ${least} ${most}`;
+function numberFormat(locale: string, least: number, most: number, useGrouping = true): Intl.NumberFormat {
+  const key = `${locale} ${least} ${most} ${useGrouping}`;
   const known = formats.get(key);
   if (known !== undefined) return known;
-  const made = new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most });
+  const made = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: least,
+    maximumFractionDigits: most,
+    useGrouping,
+  });
   formats.set(key, made);
   return made;
 }
@@ -46,6 +50,10 @@ function numberFormat(locale: string, least: number, most: number): Intl.NumberF
 /** A number with a fixed count of decimals, in the reader's digits and separators. */
 export const fixed = (reader: Reader, value: number, decimals: number): string =>
   numberFormat(reader.locale, decimals, decimals).format(value === 0 ? 0 : value);
+
+/** Millimetres stand in one run on drawings, and so they do everywhere else. */
+const ungrouped = (reader: Reader, value: number, decimals: number): string =>
+  numberFormat(reader.locale, decimals, decimals, false).format(value === 0 ? 0 : value);
 
 /** A number with up to so many decimals. */
 export const upTo = (reader: Reader, value: number, decimals: number): string =>
@@ -60,7 +68,7 @@ export const dimensionText = (reader: Reader, lengthMm: number): string =>
 
 /** A length with its unit; where decimals matter, sixteenths of an inch give way to what is fine enough. */
 export function lengthText(reader: Reader, lengthMm: number, decimals = 0): string {
-  if (reader.units === 'si') return `${fixed(reader, lengthMm, decimals)} mm`;
+  if (reader.units === 'si') return `${ungrouped(reader, lengthMm, decimals)} mm`;
   return decimals > 0
     ? usMeasure(mm(lengthMm), (inches) => fixed(reader, inches, 3)).text
     : usLength(mm(lengthMm));

@@ -271,7 +271,7 @@ const zonesFrom = (cut: Region): readonly ExtentZone[] =>
       boundary: 'mapped' as const,
     }))
     .sort((one, other) => other.areaM2 - one.areaM2)
-    .map((zone, index) => ({ id: `mapped-${index + 1}`, ...zone }));
+    .map((zone, index) => ({ id: `Z${index + 1}`, ...zone }));
 
 /** Nothing is opened only where that costs least; what chance of bad core remains, and what would settle it, is said with it. */
 function emptyFindings(

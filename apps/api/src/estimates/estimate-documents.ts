@@ -65,14 +65,17 @@ export class EstimateDocuments {
     });
   }
 
-  private printed(
+  private async printed(
     lineage: Lineage,
     { estimateId, document, mediaType, reader }: DocumentTaskDto,
     customer: Customer,
   ): Promise<Content> {
     return this.pageOrPdf(
       {
-        subject: subjectOf(lineage, reader),
+        subject: subjectOf(
+          document === 'report' ? await this.estimates.withPictures(lineage) : lineage,
+          reader,
+        ),
         document,
         isPage: mediaType === HTML_TYPE,
         filename: `estimate-${estimateId}-${document}.pdf`,

@@ -12,7 +12,7 @@ import { reusedKey } from '../idempotency/idempotency-header.js';
 import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { issuerIn } from '../letterhead/issuer.js';
-import { printedOf } from './photograph.mapper.js';
+import { printedOf, shownOf } from './photograph.mapper.js';
 import { PhotographsRepository } from './photographs.repository.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
@@ -169,18 +169,28 @@ export class EstimatesService {
       );
       const before =
         row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
-      const photographs = await PhotographsRepository.in(tx).of(row.rootId);
+      const photographs = await PhotographsRepository.in(tx).notesOf(row.rootId);
       return {
         row,
         history,
         ...(await issuerIn(tx, organisationId)),
-        photographs: photographs.map(printedOf),
+        photographs: photographs.map(shownOf),
         photographsVersion: photographs
           .map(({ number, addedAt }) => `${number} of ${addedAt.toISOString()}`)
           .join(', '),
         ...(before === null ? {} : { before }),
       };
     });
+  }
+
+  /** The same with the pictures, which only a report shows: drawings and tags do without reading them. */
+  async withPictures(lineage: Lineage): Promise<Lineage> {
+    if (lineage.photographs.length === 0) return lineage;
+    const { organisationId, rootId } = lineage.row;
+    const rows = await this.database.inOrganisation(organisationId, (tx) =>
+      PhotographsRepository.in(tx).of(rootId),
+    );
+    return { ...lineage, photographs: rows.map(printedOf) };
   }
 
   /**

@@ -13,8 +13,10 @@ export const shownOf = ({ number, caption, xMm, yMm, directionDeg }: Shown) => (
 
 export const printedOf = (row: PhotographRow): PrintedPhotograph => ({
   ...shownOf(row),
-  type: 'image/jpeg',
-  base64: Buffer.from(row.picture).toString('base64'),
-  widthPx: row.widthPx,
-  heightPx: row.heightPx,
+  picture: {
+    type: 'image/jpeg',
+    base64: Buffer.from(row.picture).toString('base64'),
+    widthPx: row.widthPx,
+    heightPx: row.heightPx,
+  },
 });

@@ -32,6 +32,11 @@ export interface Photograph {
   readonly at?: Place;
   /** 0 towards the bow, 90 to starboard. */
   readonly directionDeg?: number;
+  /** Only reports show it; for a drawing its place is enough. */
+  readonly picture?: Picture;
+}
+
+export interface Picture {
   readonly type: 'image/jpeg';
   readonly base64: string;
   readonly widthPx: number;

@@ -16,9 +16,12 @@ export function aboutMoney(reader: Reader, { amount, currency }: MoneyJson): str
 export const wholeMoney = (reader: Reader, { amount, currency }: MoneyJson): string =>
   moneyText(reader, { amount: String(Math.round(Number(amount))), currency });
 
-/** To the half hour. */
+/** Halves say nothing of work that takes weeks. */
+const HALVES_BELOW_H = 100;
+
+/** To the half hour, long work to the hour. */
 export const hoursSaid = (reader: Reader, hours: number): string =>
-  `${upTo(reader, Math.round(hours * 2) / 2, 1)} h`;
+  hours < HALVES_BELOW_H ? `${upTo(reader, Math.round(hours * 2) / 2, 1)} h` : `${upTo(reader, hours, 0)} h`;
 
 /** Whole days, begun days counted. */
 const daysSaid = (reader: Reader, days: number): string => upTo(reader, Math.ceil(days - 1e-9), 0);
