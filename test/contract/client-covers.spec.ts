@@ -77,6 +77,7 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([estimates.photographs(ID), estimates.photograph(ID, number)]);
   await estimates.setPhotograph(ID, number, new Uint8Array(1), nothing);
   await estimates.removePhotograph(ID, number);
+  await estimates.eraseParties(ID);
   await Promise.all([estimates.calendar(ID), estimates.usualBasket(ID), estimates.basket(ID)]);
   await Promise.all([client.operations.get(ID), client.operations.result(ID, 'application/pdf')]);
   for (const operation of operations) {

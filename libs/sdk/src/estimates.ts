@@ -349,6 +349,17 @@ export class Estimates {
   }
 
   /**
+   * Erases what an estimate and its revisions say of people: client, instructing party, surveyor, vessel and the reference
+   * of the insurer. Figures and sums stay; photographs are taken away one by one.
+   *
+   * @example
+   * await kingplank.estimates.eraseParties(id);
+   */
+  eraseParties(id: string, options?: CallOptions): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', ['v1', 'estimates', id, 'parties']), options);
+  }
+
+  /**
    * Which drawings an estimate has, and in which forms.
    *
    * @example

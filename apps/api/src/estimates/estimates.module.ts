@@ -16,6 +16,7 @@ import { EstimateOrders } from './estimate-orders.js';
 import { EstimateForms } from './estimate-forms.js';
 import { PhotographsController } from './photographs.controller.js';
 import { PhotographsService } from './photographs.service.js';
+import { PartiesController } from './parties.controller.js';
 import { SharesController } from './shares.controller.js';
 import { RevisionsController } from './revisions.controller.js';
 
@@ -29,6 +30,7 @@ import { RevisionsController } from './revisions.controller.js';
     BasketController,
     SharesController,
     PhotographsController,
+    PartiesController,
     EditionTrialController,
   ],
   providers: [

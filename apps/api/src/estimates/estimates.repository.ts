@@ -152,6 +152,16 @@ export class EstimatesRepository {
     return found?.root_id ?? null;
   }
 
+  /** From the records of all revisions, and with them what was printed of these and waits to be fetched. */
+  async eraseParties(rootId: string): Promise<void> {
+    await this.tx.query('SELECT kingplank_erase_parties($1)', [rootId]);
+    await this.tx.query(
+      `DELETE FROM operation
+        WHERE task->>'estimateId' IN (SELECT id::text FROM estimate WHERE root_id = $1)`,
+      [rootId],
+    );
+  }
+
   revisionsOf(rootId: string): Promise<SummaryRow[]> {
     return this.tx
       .createQueryBuilder(EstimateRow, 'estimate')

@@ -163,8 +163,8 @@ const viewOf = (id: string, note: PhotographNote): DeckPhotograph => ({
   mediaType: 'image/jpeg',
 });
 
-/** The audit trail keeps what a picture was by its hash. */
-const noted = ({ picture, ...note }: NewPhotograph): Readonly<Record<string, unknown>> => ({
+/** The audit trail, which forgets nothing, keeps what a picture was by its hash, and no caption: it may name people. */
+const noted = ({ picture, caption: _, ...note }: NewPhotograph): Readonly<Record<string, unknown>> => ({
   ...note,
   sha256: createHash('sha256').update(picture).digest('hex'),
 });

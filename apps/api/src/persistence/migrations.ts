@@ -9,6 +9,7 @@ import { ConfinedOperations1764720000000 } from './migrations/1764720000000-conf
 import { EditionTimes1764806400000 } from './migrations/1764806400000-edition-times.js';
 import { Stock1764892800000 } from './migrations/1764892800000-stock.js';
 import { MadeElsewhere1764979200000 } from './migrations/1764979200000-made-elsewhere.js';
+import { ErasedParties1765065600000 } from './migrations/1765065600000-erased-parties.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -25,4 +26,5 @@ export const migrations = [
   EditionTimes1764806400000,
   Stock1764892800000,
   MadeElsewhere1764979200000,
+  ErasedParties1765065600000,
 ];
