@@ -164,8 +164,21 @@ const viewOf = (id: string, note: PhotographNote): DeckPhotograph => ({
 });
 
 /** The audit trail, which forgets nothing, keeps what a picture was by its hash, and no caption: it may name people. */
-const noted = ({ picture, caption: _, ...note }: NewPhotograph): Readonly<Record<string, unknown>> => ({
-  ...note,
+const noted = ({
+  picture,
+  number,
+  xMm,
+  yMm,
+  directionDeg,
+  widthPx,
+  heightPx,
+}: NewPhotograph): Readonly<Record<string, unknown>> => ({
+  number,
+  xMm,
+  yMm,
+  directionDeg,
+  widthPx,
+  heightPx,
   sha256: createHash('sha256').update(picture).digest('hex'),
 });
 
