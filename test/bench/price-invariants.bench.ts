@@ -51,12 +51,10 @@ function goneOn(done: readonly Kept[]): readonly Kept[] {
   return [...done, ...more];
 }
 
-const short = ({ isPriced, shareWithin, contingencyShare, breaches }: Tried): Kept => [
-  isPriced ? 1 : 0,
-  Number(shareWithin.toFixed(4)),
-  Number(contingencyShare.toFixed(4)),
-  ...breaches.map(({ rule, said }) => [rule, said] as const),
-];
+function short({ isPriced, shareWithin, contingencyShare, breaches }: Tried): Kept {
+  const [within, contingency] = [shareWithin, contingencyShare].map((share) => Number(share.toFixed(4)));
+  return [isPriced ? 1 : 0, within, contingency, ...breaches.map(({ rule, said }) => [rule, said] as const)];
+}
 
 function triedAgain([isPriced, shareWithin, contingencyShare, ...broken]: Kept): Tried {
   return {
