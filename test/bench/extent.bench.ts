@@ -1,4 +1,5 @@
 import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { nextTable, nextTrial, type NextTrial } from './decks/next-trial.js';
 import { setNames, settingsOf, simulatorSets, type SetName } from './decks/simulators.js';
 import { report } from './decks/tables.js';
 import { trial, type Trial } from './decks/trial.js';
@@ -6,6 +7,7 @@ import { trial, type Trial } from './decks/trial.js';
 /**
  * How well readings find bad core, on simulated decks whose truth is known and which share nothing with the map.
  * A piece at a time, each kept: npm run build && node dist/test/bench/extent.bench.js <set> <readings> <deck>
+ * and for what comes next after so many: ... extent.bench.js <set> <readings> <deck> next <first cell> <last cell>
  * Then the tables of all pieces kept: node dist/test/bench/extent.bench.js tables
  */
 const COUNTS: readonly number[] = [20, 60, 200];
@@ -14,12 +16,21 @@ const KEPT = 'demo-output/extent-trials.jsonl';
 interface Piece {
   readonly set: SetName;
   readonly trials: readonly Trial[];
+  readonly next?: readonly NextTrial[];
 }
 
-const [what = 'tables', readings = '60', deck = '0'] = process.argv.slice(2);
+const [what = 'tables', readings = '60', deck = '0', mode = 'map', first = '0', last = '15'] =
+  process.argv.slice(2);
 const wanted = setNames.find((name) => name === what);
 if (wanted === undefined) printTables();
-else keep({ set: wanted, trials: settingsOf(wanted, Number(readings), Number(deck)).map(trial) });
+else keep(pieceOf(wanted));
+
+function pieceOf(set: SetName): Piece {
+  const settings = settingsOf(set, Number(readings), Number(deck));
+  return mode === 'next'
+    ? { set, trials: [], next: settings.slice(Number(first), Number(last) + 1).map(nextTrial) }
+    : { set, trials: settings.map(trial) };
+}
 
 function keep(piece: Piece): void {
   mkdirSync('demo-output', { recursive: true });
@@ -33,10 +44,15 @@ function printTables(): void {
     title: simulatorSets[name].title,
     trials: kept.filter(({ set }) => set === name).flatMap(({ trials }) => trials),
   }));
-  const text = report(
+  const next = setNames.flatMap((name) => {
+    const trials = kept.filter(({ set }) => set === name).flatMap((piece) => piece.next ?? []);
+    return trials.length === 0 ? [] : nextTable(simulatorSets[name].title.toLowerCase(), trials);
+  });
+  const tables = report(
     sets.filter(({ trials }) => trials.length > 0),
     COUNTS,
   );
+  const text = [tables, ...next].join('\n');
   writeFileSync('test/bench/results/extent.md', text);
   console.log(text);
 }

@@ -303,7 +303,7 @@ function emptyFindings(
 
 const settledBy = ({ readings: [first], advice }: NextReadings): string =>
   first === undefined
-    ? advice.text
+    ? `${advice.text} A plug at that place would settle it; otherwise stop every leak above it and sound it again next season.`
     : `What would settle it best: first a ${readingWords[first.kind]} at (${first.at.join(', ')}) mm, which finds bad core with ${roundTo(100 * first.chance, 0)} %, then the further next readings.`;
 
 interface Spread {

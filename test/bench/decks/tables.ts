@@ -68,7 +68,8 @@ function table(trials: readonly Trial[], counts: readonly number[]): readonly st
   const damages = [...new Set(trials.map(({ damage }) => damage))];
   const of = (count: number, is: (one: Trial) => boolean) =>
     trials.filter((one) => one.count === count && is(one));
-  const lines = counts.flatMap((count) => [
+  const run = counts.filter((count) => trials.some((one) => one.count === count));
+  const lines = run.flatMap((count) => [
     ...damages.map((damage) =>
       row(
         `${count}, ${damage}`,

@@ -1,6 +1,7 @@
 import {
   extentAndOpenings,
   planOpenings,
+  type Extent,
   type ExtentAndOpenings,
   type ExtentAndOpeningsRequest,
   type OpeningPlan,
@@ -81,7 +82,7 @@ export function trial(setting: Setting): Trial {
   const ms = (process.cpuUsage().user - start) / 1000;
   const cells = deck.cells.filter((_, index) => index % SHOWN_EVERY === 0);
   const places = cells.map(({ at }) => at);
-  const chances = chancesAt(found, places);
+  const chances = chancesAt(found.extent, places);
   const oracle = oracleChances(survey, places, known);
   const badM2 = (deck.badShare * deck.cells.length * 400) / 1e6;
   return {
@@ -131,7 +132,7 @@ const brierOf = (chances: ArrayLike<number>, cells: readonly { readonly isBad: b
   cells.reduce((sum, { isBad }, index) => sum + (chances[index] - (isBad ? 1 : 0)) ** 2, 0) / cells.length;
 
 /** Chances at places, by distance from the nearest four cells of the map. */
-export function chancesAt({ extent }: ExtentAndOpenings, places: readonly Point[]): Float64Array {
+export function chancesAt(extent: Extent, places: readonly Point[]): Float64Array {
   const { cells, stepMm } = extent.map ?? { cells: [], stepMm: 1 };
   const buckets = new Map<string, { readonly at: Point; readonly chance: number }[]>();
   for (const cell of cells) {
