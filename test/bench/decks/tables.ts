@@ -20,7 +20,8 @@ function areaFor(trials: readonly Trial[], which: 0 | 1): number {
   return opened / bad;
 }
 
-function row(name: string, trials: readonly Trial[]): string {
+function row(name: string, trials: readonly Trial[]): readonly string[] {
+  if (trials.length === 0) return [];
   const thresholds = THRESHOLDS.map((_, index) => mean(trials.map((one) => one.costByThresholdH[index])));
   const cost = mean(trials.map(({ costH }) => costH));
   const best = Math.min(...thresholds);
@@ -42,7 +43,7 @@ function row(name: string, trials: readonly Trial[]): string {
     share(trials, ({ isEmptySilent }) => isEmptySilent),
     mean(trials.map(({ ms }) => ms)).toFixed(0),
   ];
-  return `| ${cells.join(' | ')} |`;
+  return [`| ${cells.join(' | ')} |`];
 }
 
 const header = [
@@ -70,27 +71,27 @@ function table(trials: readonly Trial[], counts: readonly number[]): readonly st
     trials.filter((one) => one.count === count && is(one));
   const run = counts.filter((count) => trials.some((one) => one.count === count));
   const lines = run.flatMap((count) => [
-    ...damages.map((damage) =>
+    ...damages.flatMap((damage) =>
       row(
         `${count}, ${damage}`,
         of(count, (one) => one.damage === damage),
       ),
     ),
-    ...teams.map((team) =>
+    ...teams.flatMap((team) =>
       row(
         `${count}, hammer ${team}`,
         of(count, (one) => one.team === team),
       ),
     ),
-    row(
+    ...row(
       `${count}, bad share under 5 %`,
       of(count, (one) => one.share < 0.05),
     ),
-    row(
+    ...row(
       `${count}, over 60 %`,
       of(count, (one) => one.share > 0.6),
     ),
-    row(
+    ...row(
       `**${count}, all**`,
       of(count, () => true),
     ),
