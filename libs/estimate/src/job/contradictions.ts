@@ -15,6 +15,7 @@ export const contradictionsIn = (record: DefectRecord): readonly Problem[] => [
   ...hardwareFaults(record.fittings ?? []),
   ...overlayFaults(record.panel),
   ...edgeFaults(record.panel),
+  ...strayEdges(record.panel),
   ...methodFaults(record.method),
   ...placeFaults(record),
 ];
@@ -67,6 +68,25 @@ function warmthWithoutForecast({ conditions }: DefectRecord): readonly Problem[]
         'a forecast whose air the warmth counts above; without one state temperatureC, which is that of the deck',
     }),
   ];
+}
+
+const edgeKinds: readonly string[] = ['toe-rail', 'hull-joint', 'coaming', 'hatch'];
+/** A rail or a joint may be drawn a little off the outline; farther away it is no edge of this panel. */
+const FARTHEST_EDGE_MM = 300;
+
+function strayEdges({ outline, holes = [], supports = [] }: PanelRecord): readonly Problem[] {
+  const panel = regionOf(outline, holes);
+  return supports.flatMap(({ kind, from, to }, index) => {
+    const awayMm = Math.max(distanceToRegion(from, panel), distanceToRegion(to, panel));
+    return !edgeKinds.includes(kind) || awayMm <= FARTHEST_EDGE_MM
+      ? []
+      : [
+          problem('contradiction', pointer('/panel/supports', index), {
+            other: '/panel/outline',
+            why: `a ${kind.replace('-', ' ')} lies ${Math.round(awayMm)} mm outside the panel; an edge runs along the outline, or no more than ${FARTHEST_EDGE_MM} mm from it`,
+          }),
+        ];
+  });
 }
 
 /** What lies on the deck comes off before it is cut: nobody can price that without knowing how thick it is. */

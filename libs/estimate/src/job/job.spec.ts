@@ -22,6 +22,16 @@ describe('a record', () => {
 
   test.each<[string, Partial<DefectRecord>, readonly (readonly [string, string])[]]>([
     [
+      'an edge that lies outside its panel',
+      {
+        panel: {
+          ...aRecord().panel,
+          supports: [{ kind: 'toe-rail', from: [0, 5000], to: [2400, 5000] }],
+        },
+      },
+      [['contradiction', '/panel/supports/0']],
+    ],
+    [
       'a skin of no thickness',
       { outerSkin: { thicknessMm: 0 } },
       [['out-of-range', '/outerSkin/thicknessMm']],
