@@ -107,7 +107,6 @@ export interface CostRollUp {
     readonly contingencyPercent?: string;
     readonly rounding: Rounding;
   };
-  /** Looked for below every line when they are read: whoever wants the sums alone is spared it. */
   readonly assumptions: readonly Figure[];
 }
 
@@ -238,6 +237,7 @@ function assembled(request: RollUpRequest, { currency, lines: all }: PricedReque
     ...splits(totals.cells, terms.currency),
     depreciation: depreciationTotals(summed, terms.currency),
     terms: termsShown(terms),
+    // Looked for below every line when they are read: whoever wants the sums alone is spared it.
     get assumptions() {
       return lines.flatMap(({ why }) => assumptionsOf(why));
     },
