@@ -157,7 +157,8 @@ export class EstimatesRepository {
     await this.tx.query('SELECT kingplank_erase_parties($1)', [rootId]);
     await this.tx.query(
       `DELETE FROM operation
-        WHERE task->>'estimateId' IN (SELECT id::text FROM estimate WHERE root_id = $1)`,
+        WHERE task->>'estimateId' IN (SELECT id::text FROM estimate WHERE root_id = $1)
+           OR result_href IN (SELECT '/v1/estimates/' || id FROM estimate WHERE root_id = $1)`,
       [rootId],
     );
   }
