@@ -24,7 +24,6 @@ const bodyOf = (at: string): Schema => document.paths[at].post.requestBody.conte
 
 /** What a fault says of the value itself; a fault of any other kind weighs it against its fellows or the catalogue. */
 const OF_THE_VALUE = [
-  'missing',
   'not-a-flag',
   'not-a-list',
   'not-a-number',
@@ -37,6 +36,10 @@ const OF_THE_VALUE = [
   'too-few',
   'too-many',
 ];
+
+/** A word of an open list is weighed against the catalogue, or against what the request says elsewhere. */
+const isOfTheValue = ({ code }: Problem, { schema }: Bound): boolean =>
+  OF_THE_VALUE.includes(code) && (code !== 'not-one-of' || schema.enum !== undefined);
 
 /** A door with what is tried at it. */
 interface Tried extends Door {
@@ -54,7 +57,7 @@ async function contradictionsAt(door: Tried, bound: Bound): Promise<readonly str
     return Object.entries(says).flatMap(([who, problems]) => {
       if (isInside)
         return problems
-          .filter((one) => one.at === at && OF_THE_VALUE.includes(one.code))
+          .filter((one) => one.at === at && isOfTheValue(one, bound))
           .map(({ code }) => `${name}: ${who} refuses it as ${code}`);
       return problems.some((one) => one.at === at || one.at.startsWith(`${at}/`))
         ? []

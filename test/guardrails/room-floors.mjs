@@ -5,9 +5,9 @@ import { aboutImports } from './about-imports.mjs';
 export const floors = [
   ['kernel'],
   ['units', 'money', 'geometry'],
-  ['provenance', 'catalogue', 'nesting'],
+  ['provenance', 'catalogue'],
   ['asking'],
-  ['work'],
+  ['work', 'nesting'],
   ['cure'],
   ['extent', 'coring', 'laminate', 'panel', 'resin', 'press', 'calendar', 'cautions'],
   ['methods'],

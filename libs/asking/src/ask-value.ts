@@ -78,27 +78,42 @@ function textFaults(said: unknown, at: string, { atLeast, atMost, form }: TextLi
 export const askCode = <const O extends Maybe<string> = undefined>(
   asked: Asked<unknown, O>,
 ): ValueQuestion<string, O> =>
-  askText({
-    ...asked,
-    atMost: 80,
-    form: {
-      pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/,
-      words: 'a code of lower-case letters, digits, dots and hyphens',
-    },
-  });
+  askText({ ...asked, ...codeForm });
+
+export const codeForm = {
+  atMost: 80,
+  form: {
+    pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/,
+    words: 'a code of lower-case letters, digits, dots and hyphens',
+  },
+} as const;
 
 /** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
 export const askLabel = <const O extends Maybe<string> = undefined>(
   asked: Asked<unknown, O>,
 ): ValueQuestion<string, O> =>
-  askText({
-    ...asked,
-    atMost: 60,
-    form: {
-      pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
-      words: 'a short name of letters, digits, dots, hyphens and underscores',
-    },
-  });
+  askText({ ...asked, ...labelForm });
+
+export const labelForm = {
+  atMost: 60,
+  form: {
+    pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
+    words: 'a short name of letters, digits, dots, hyphens and underscores',
+  },
+} as const;
+
+/** An exact decimal of zero or more as text, such as a price: "12.50". */
+export const askDecimal = <const O extends Maybe<string> = undefined>(
+  asked: Asked<{ readonly decimals?: number }, O>,
+): ValueQuestion<string, O> => askText({ ...asked, ...decimalForm(asked.decimals) });
+
+export const decimalForm = (decimals = 6) => ({
+  atMost: 20,
+  form: {
+    pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${decimals}})?$`),
+    words: 'a decimal number in text such as "12.50", without sign or grouping',
+  },
+});
 
 /** A list of answers to one question. */
 export const askEach = <T, const O extends Maybe<readonly T[]> = undefined>(

@@ -2,6 +2,7 @@ export { ask, type NumberAsked, type NumberQuestion, type Wording } from './ask-
 export {
   askCode,
   askDay,
+  askDecimal,
   askEach,
   askFor,
   askLabel,
@@ -10,13 +11,24 @@ export {
   askWhether,
   askWhich,
   assumptionOf,
+  codeForm,
   dayFaults,
+  decimalForm,
+  labelForm,
   statedInRecord,
   type ValueQuestion,
 } from './ask-value.js';
 export { askByKind, askList, askPart, type ListQuestion, type PartQuestion } from './ask-part.js';
+export { askOutline, askOutlines, askPlace } from './ask-shape.js';
+export {
+  cavityAsked,
+  coreThicknessAsked,
+  fittingBaseAsked,
+  fittingHolesAsked,
+  skinThicknessAsked,
+} from './deck-asked.js';
 export { commonPractice, fromMemory, practice } from './practice.js';
-export { faultsIn, settle } from './settle.js';
+export { faultsIn, settle, settledRight } from './settle.js';
 export type {
   Answer,
   Answers,

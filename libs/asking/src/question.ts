@@ -29,6 +29,9 @@ export type Form =
   | { readonly kind: 'flag' }
   | { readonly kind: 'date' }
   | { readonly kind: 'subject' }
+  | { readonly kind: 'place' }
+  | ({ readonly kind: 'outline' } & Count)
+  | ({ readonly kind: 'outlines' } & Count)
   | ({ readonly kind: 'each'; readonly of: Question } & Count)
   | ({ readonly kind: 'kinds' } & Kinds & Count)
   | { readonly kind: 'part'; readonly of: Questions }

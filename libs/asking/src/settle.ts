@@ -16,10 +16,22 @@ import type {
 export function settle<Q extends Questions>(
   request: AnswersTo<Q>,
   questions: Q,
+  at = '',
 ): Outcome<Settling<Settlement<Q>>> {
-  const faults = faultsIn(request, questions);
+  const faults = faultsIn(request, questions, at);
   if (faults.length > 0) return refusal(...faults);
-  return success(settledAll(request, questions, '', answersAt(placesOf(request, questions, ''))));
+  return success(settledAll(request, questions, at, answersAt(placesOf(request, questions, at))));
+}
+
+/** The answers of a request whose faults were looked for before. */
+export function settledRight<Q extends Questions>(
+  request: AnswersTo<Q>,
+  questions: Q,
+  at = '',
+): Settlement<Q> {
+  const found = settle(request, questions, at);
+  if (found.ok) return found.value.value;
+  throw new Defect(`Settled before its faults were looked for: ${found.problems.map(({ at }) => at).join(', ')}`);
 }
 
 /** Everything wrong with the answers to a set of questions, each fault at its field. */

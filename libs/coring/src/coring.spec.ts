@@ -300,7 +300,7 @@ describe('the bill of core', () => {
   test('each default that was used is listed with its source', () => {
     const { assumptions } = bill();
     expect(assumptions.map(({ origin }) => (origin.kind === 'assumed' ? origin.at : ''))).toEqual(
-      expect.arrayContaining(['/rules/jointGapMm', '/kerfMm', '/keepFromMm', '/sheets']),
+      expect.arrayContaining(['/mosaicRules/jointGapMm', '/kerfMm', '/keepFromMm', '/sheets']),
     );
   });
 });

@@ -27,6 +27,18 @@ export const sectionTitles: Readonly<Record<Section, string>> = {
   freight: 'Freight and surcharges',
 };
 
+export const sections: readonly Section[] = [
+  'labour',
+  'materials',
+  'consumables',
+  'safety',
+  'hire',
+  'yard',
+  'subcontract',
+  'disposal',
+  'freight',
+];
+
 /** What the insurer asks: did it happen at once, was it there before, or is it upkeep. */
 export type CauseClass = 'sudden' | 'pre-existing' | 'maintenance';
 

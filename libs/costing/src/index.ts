@@ -19,7 +19,23 @@ export {
   type Section,
   type TaxGroup,
 } from './cost-line.js';
-export { depreciationTermsFaults } from './line-faults.js';
+export { depreciationQuestions } from './depreciation-questions.js';
+export {
+  askDepreciation,
+  atExtentQuestions,
+  commonShareQuestions,
+  extentFactorQuestions,
+  linePackQuestions,
+  lineQuestions,
+  priceJobQuestions,
+  riskQuestions,
+  spreadQuestions,
+  taxGroupQuestions,
+  unitAsked,
+  type JobLine,
+  type PriceJobRequest,
+  type RiskTerms,
+} from './questions.js';
 export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
 export {
   labourLines,
@@ -40,12 +56,12 @@ export {
 export { totalsOf, type Cell, type Contribution, type Totals, type TotalsTerms } from './totals.js';
 export {
   costRisk,
-  riskDefaults,
   type CostRisk,
   type CostRiskRequest,
   type Driver,
   type RiskLine,
 } from './risk/cost-risk.js';
+export { riskDefaults } from './risk/risk-defaults.js';
 export { amountFactorAt } from './risk/at-extents.js';
 export {
   contingencyFor,
@@ -82,16 +98,22 @@ export type {
 export { faultsOfBasket, faultsOfPriceList } from './basket/basket-faults.js';
 export { priceDrift, type LineDrift, type PriceDrift, type ReckonedLine } from './basket/price-drift.js';
 export type { Excluded } from './basket/plan-parts.js';
-export type {
-  BasketNeed,
-  BasketOptions,
-  BasketRequest,
-  OnHand,
-  ResinMatch,
-  Substitute,
-  Transport,
-} from './basket/basket-request.js';
-export { basketFrom, type BasketByCode } from './basket/basket-by-code.js';
+export type { BasketRequest, ResinMatch } from './basket/basket-request.js';
+export type { BasketNeed, BasketOptions, OnHand, Substitute, Transport } from './basket/questions.js';
+export { basketFrom } from './basket/basket-by-code.js';
+export {
+  DEFAULT_TIME_LIMIT_S,
+  basketOptionQuestions,
+  basketQuestions,
+  hardenerChoiceQuestions,
+  needQuestions,
+  onHandQuestions,
+  orderQuestions,
+  sheetSizeQuestions,
+  substituteQuestions,
+  variantQuestions,
+  type BasketByCode,
+} from './basket/questions.js';
 export { contentIn } from './basket/content.js';
 export { solveByHighs } from './basket/highs-solver.js';
 export type {
@@ -103,8 +125,8 @@ export type {
   SolverLimits,
   Term,
 } from './basket/linear-model.js';
-export { DEFAULT_TIME_LIMIT_S, solveBasket } from './basket/solve-basket.js';
-export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
+export { solveBasket } from './basket/solve-basket.js';
+export { priceJob, type PricedJob } from './price-job.js';
 export { goodsBillings, type BilledBy, type GoodsBilling, type LeftOver } from './goods-billing.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export {

@@ -1,6 +1,8 @@
+import { faultsIn } from '#lib/asking';
 import { below, pointer, problem, type Problem } from '#lib/kernel';
 import { decimalFrom } from '#lib/money';
 import type { Figure } from '#lib/provenance';
+import { depreciationQuestions } from './depreciation-questions.js';
 import { unitCodes } from './exports/unit-codes.js';
 import {
   causeClasses,
@@ -116,18 +118,10 @@ const depreciationFaults = (terms: DepreciationTerms, line: LineRequest): readon
 ];
 
 /** Faults of the terms themselves, at their fields below `at`. */
-export const depreciationTermsFaults = (
-  { ageYears, lifeYears, percent }: DepreciationTerms,
-  at: string,
-): readonly Problem[] => [
-  ...(Number.isFinite(ageYears) && ageYears >= 0
-    ? []
-    : [problem('out-of-range', `${at}/ageYears`, { value: ageYears, range: '0 or more years' })]),
-  ...(lifeYears === undefined || lifeYears > 0
-    ? []
-    : [problem('out-of-range', `${at}/lifeYears`, { value: lifeYears, range: 'above 0 years' })]),
-  ...percentFaults({ percent, lifeYears }, `${at}/percent`),
-];
+export const depreciationTermsFaults = (terms: DepreciationTerms, at: string): readonly Problem[] => {
+  const faults = faultsIn(terms, depreciationQuestions, at);
+  return faults.length > 0 ? faults : percentFaults(terms, `${at}/percent`);
+};
 
 function percentFaults(
   { percent, lifeYears }: Omit<DepreciationTerms, 'ageYears'>,
@@ -138,7 +132,5 @@ function percentFaults(
       ? [problem('missing', at, { expected: 'a percentage, or lifeYears to work it out from' })]
       : [];
   }
-  const faults = decimalFault(percent, at);
-  if (faults.length > 0 || Number(percent) <= 100) return faults;
-  return [problem('out-of-range', at, { value: percent, range: '0 to 100' })];
+  return Number(percent) <= 100 ? [] : [problem('out-of-range', at, { value: percent, range: '0 to 100' })];
 }

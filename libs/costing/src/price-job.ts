@@ -1,21 +1,9 @@
-import { mapValue, problem, refusal, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
-import type { EvidenceGrade } from '#lib/extent';
+import { faultsIn } from '#lib/asking';
+import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import { costWithRisk } from './cost-with-risk.js';
-import type { CostRisk, CostRiskRequest } from './risk/cost-risk.js';
-import { rollUp, type CostRollUp, type RollUpRequest } from './roll-up.js';
-
-export interface RiskTerms extends Omit<CostRiskRequest, 'currency' | 'lines' | 'extent'> {
-  /** How well the extent is known; or the factors themselves. */
-  readonly evidence?: EvidenceGrade;
-  readonly extentFactor?: ThreePoint;
-}
-
-export interface PriceJobRequest extends Omit<RollUpRequest, 'contingency'> {
-  /** Absent, both: P80 less the point where the risk is asked for, else none. */
-  readonly contingencyPercent?: string;
-  readonly contingencyAmount?: string;
-  readonly risk?: RiskTerms;
-}
+import { priceJobQuestions, type PriceJobRequest, type RiskTerms } from './questions.js';
+import type { CostRisk } from './risk/cost-risk.js';
+import { rollUp, type CostRollUp } from './roll-up.js';
 
 export interface PricedJob {
   readonly rollUp: CostRollUp;
@@ -24,7 +12,8 @@ export interface PricedJob {
 
 /** Lines to totals, and to a distribution where one is asked for. */
 export function priceJob(request: PriceJobRequest): Outcome<PricedJob> {
-  const problems = faultsOf(request);
+  const faults = faultsIn(request, priceJobQuestions);
+  const problems = [...faults, ...contradictionsIn(request)];
   if (problems.length > 0) return refusal(...problems);
   const { contingencyPercent, contingencyAmount, risk, ...terms } = request;
   const contingency =
@@ -45,7 +34,7 @@ export function priceJob(request: PriceJobRequest): Outcome<PricedJob> {
   );
 }
 
-function faultsOf({ contingencyPercent, contingencyAmount, risk }: PriceJobRequest): readonly Problem[] {
+function contradictionsIn({ contingencyPercent, contingencyAmount, risk }: PriceJobRequest): readonly Problem[] {
   const isTwice = contingencyPercent !== undefined && contingencyAmount !== undefined;
   return [
     ...(isTwice

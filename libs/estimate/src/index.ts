@@ -22,6 +22,15 @@ export { methodQuestions } from './job/questions/method.js';
 export { conditionQuestions, crewQuestions } from './job/questions/place.js';
 export { pricingQuestions } from './job/questions/pricing.js';
 export { recordQuestions } from './job/questions/record.js';
+export {
+  nextReadingsFor,
+  nextReadingsQuestions,
+  openedZoneQuestions,
+  openingsFor,
+  openingsQuestions,
+  type NextReadingsAsked,
+  type OpeningsAsked,
+} from './job/deck-requests.js';
 export type * from './document/estimate-document.js';
 export { pricedDocumentOf } from './document/priced-document.js';
 export { estimate } from './estimate.js';

@@ -30,7 +30,7 @@ import type { EvidenceGrade, Place, Survey } from './reading.js';
 import { nextReadingsOf, type NextReadings } from './next/next-readings.js';
 import { readingWords } from './next/kinds.js';
 import { nextAnswers, nextProblems } from './next/questions.js';
-import { LEAST_READINGS, surveyProblems } from './survey-reading.js';
+import { LEAST_READINGS, surveySoFarFaults } from './survey-questions.js';
 
 /** How far the damage goes, and how sure that is. */
 export interface Extent {
@@ -129,7 +129,7 @@ function requestProblems({ survey, zones, map, next }: ExtentRequest): readonly 
       : [];
   return [
     ...nothing,
-    ...(survey === undefined ? [] : surveyProblems(survey, '/survey')),
+    ...(survey === undefined ? [] : surveySoFarFaults(survey, '/survey')),
     ...settingProblems(map),
     ...nextProblems({ next }),
   ];

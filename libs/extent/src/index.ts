@@ -29,8 +29,17 @@ export {
   type GrowthLaw,
   type NewAreas,
 } from './growth-law.js';
-export { LEAVE_COST, type CutChoice } from './cut-choice.js';
-export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
+export type { CutChoice } from './cut-choice.js';
+export {
+  LEAST_READINGS,
+  MOST_READINGS,
+  meterQuestions,
+  readingQuestions,
+  surveyFaults,
+  surveyQuestions,
+  surveySoFarQuestions,
+} from './survey-questions.js';
+export { mapQuestions } from './map/questions.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
 export type { NextReading, NextReadings } from './next/next-readings.js';
 export { nextQuestions, type NextAsked, type ReadingKind } from './next/questions.js';
@@ -70,7 +79,6 @@ export {
   type OpeningMethod,
   type OpeningRules,
 } from './openings/rules.js';
-export { coreThicknessAsked, fittingBaseAsked, fittingHolesAsked, skinThicknessAsked } from './deck-asked.js';
 import { edgeShift } from './openings/at-extent.js';
 import { cutDepth, taperWidth } from './openings/depth.js';
 import { grownArea } from './evidence-grade.js';

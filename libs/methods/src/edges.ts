@@ -8,7 +8,7 @@ export const flangeForTaper = defineFormula({
   cite: { source: 'ARITHMETIC', note: 'f = k t + 10 mm' },
   inputs: {
     ratio: { symbol: 'k', unit: '1', meaning: 'taper ratio', from: 3, upTo: 100 },
-    skinMm: { symbol: 't', unit: 'mm', meaning: 'thickness of the skin', above: 0, upTo: 40 },
+    skinMm: { symbol: 't', unit: 'mm', meaning: 'thickness of the skin', above: 0, upTo: 60 },
   },
   output: { symbol: 'f', unit: 'mm', meaning: 'flange' },
   evaluate: ({ ratio, skinMm }) => inUnit('mm', ratio * skinMm + 10),

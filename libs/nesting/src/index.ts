@@ -1,21 +1,24 @@
 export { costInSheets, nestInSheets } from './nest-in-sheets.js';
 export { nestInStrip, type StripLayout } from './nest-in-strip.js';
 export {
+  cuttingQuestions,
+  edgeTrimAsked,
+  holesAsked,
+  kerfAsked,
   longestPieceMm,
+  longestTimeLimitS,
   mostOutlines,
   mostPieces,
-  type NestPiece,
-  type SheetRequest,
-  type StockSheet,
-  type StripRequest,
-} from './request.js';
-export type { CutSheet, Offcut, Placement, SheetLayout } from './sheet-layout.js';
-export {
-  cuttingPlan,
-  longestTimeLimitS,
-  timeProblems,
+  pieceQuestions,
+  rollQuestions,
+  searchQuestions,
+  sheetAvailableAsked,
+  sheetCostAsked,
+  stockQuestions,
   usualTimeLimitS,
   usualWorkUnits,
-  type CuttingPlan,
   type CuttingPlanRequest,
-} from './cutting-plan.js';
+} from './questions.js';
+export type { NestPiece, SheetRequest, StockSheet, StripRequest } from './request.js';
+export type { CutSheet, Offcut, Placement, SheetLayout } from './sheet-layout.js';
+export { cuttingPlan, type CuttingPlan } from './cutting-plan.js';

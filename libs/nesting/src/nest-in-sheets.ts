@@ -1,13 +1,8 @@
+import { faultsIn } from '#lib/asking';
 import { mapValue, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { choose } from './choose-sheets.js';
-import {
-  commonProblems,
-  mostPieces,
-  outlineProblems,
-  within,
-  type SheetRequest,
-  type StockSheet,
-} from './request.js';
+import { stockQuestions } from './questions.js';
+import { commonProblems, outlineProblems, type SheetRequest, type StockSheet } from './request.js';
 import { sheetJobOf, type SheetJob } from './sheet-job.js';
 import { offerFor } from './offer.js';
 import { layoutOf, type SheetLayout } from './sheet-layout.js';
@@ -58,7 +53,7 @@ function packed(request: SheetRequest, shouldStop: () => boolean): Outcome<Packe
   return success({ job, packing, used: budget.used });
 }
 
-export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] {
+function stockProblems(stock: readonly StockSheet[]): readonly Problem[] {
   if (stock.length === 0) return [problem('too-few', '/stock', { count: 0, least: 1 })];
   if (stock.length > 40) return [problem('too-many', '/stock', { count: stock.length, most: 40 })];
   const ids = stock.map(({ id }) => id);
@@ -67,22 +62,17 @@ export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] 
       ? [problem('duplicate', pointer('/stock', index, 'id'), { value: sheet.id })]
       : []),
     ...outlineProblems(sheet, pointer('/stock', index)),
-    ...within(sheet.cost, pointer('/stock', index, 'cost'), 0, 1e9),
-    ...availableProblems(sheet, pointer('/stock', index, 'available')),
+    ...faultsIn({ cost: sheet.cost, available: sheet.available }, offerQuestions, pointer('/stock', index)),
+    ...freeProblems(sheet, pointer('/stock', index, 'available')),
   ]);
 }
 
-function availableProblems({ available, cost }: StockSheet, at: string): readonly Problem[] {
-  if (available === undefined) {
-    return cost > 0
-      ? []
-      : [problem('missing', at, { expected: 'say how many there are of a sheet that costs nothing' })];
-  }
-  const isCount = Number.isInteger(available) && available >= 1 && available <= mostPieces;
-  return isCount
-    ? []
-    : [problem('out-of-range', at, { value: available, range: `a whole number from 1 to ${mostPieces}` })];
-}
+const offerQuestions = { cost: stockQuestions.cost, available: stockQuestions.available };
+
+const freeProblems = ({ available, cost }: StockSheet, at: string): readonly Problem[] =>
+  available === undefined && cost === 0
+    ? [problem('missing', at, { expected: 'say how many there are of a sheet that costs nothing' })]
+    : [];
 
 /** Pieces that lie on none of the sheets in any allowed turn. */
 function unplaceable(job: SheetJob): readonly Problem[] {

@@ -1,9 +1,11 @@
+import { faultsIn } from '#lib/asking';
 import { Defect, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { Point } from '#lib/geometry';
 import { interiorsMeet } from './exact.js';
 import { mmOf, shapeOnGrid, stepsPerMm, turnsToTry, type GridShape } from './on-grid.js';
 import { offerFor } from './offer.js';
-import { commonProblems, longestPieceMm, within, type StripRequest } from './request.js';
+import { rollQuestions } from './questions.js';
+import { commonProblems, type StripRequest } from './request.js';
 import { areaOf, regionShifted, turned } from './ring.js';
 import { shapeSetOf, type ShapeSet } from './shapes.js';
 import type { Placement } from './sheet-layout.js';
@@ -32,7 +34,7 @@ export function nestInStrip(
   request: StripRequest,
   shouldStop: () => boolean = () => false,
 ): Outcome<StripLayout> {
-  const problems = [...commonProblems(request), ...within(request.widthMm, '/widthMm', 1, longestPieceMm)];
+  const problems = [...commonProblems(request), ...faultsIn({ widthMm: request.widthMm }, { widthMm: rollQuestions.widthMm })];
   if (problems.length > 0) return refusal(...problems);
   const job = stripJobOf(request);
   const impossible = tooWide(request, job);

@@ -1,3 +1,4 @@
+import { faultsIn } from '#lib/asking';
 import { pointer, problem, type Outcome, type Problem } from '#lib/kernel';
 import {
   areaMm2,
@@ -9,6 +10,7 @@ import {
   type Point,
   type Ring as Outline,
 } from '#lib/geometry';
+import { cuttingQuestions, longestPieceMm, mostOutlines, mostPieces, pieceQuestions } from './questions.js';
 
 /** A piece to be cut. Outlines in mm, corners in order; the sense does not matter. */
 export interface NestPiece {
@@ -56,34 +58,24 @@ export interface StripRequest {
   readonly workUnits: number;
 }
 
-/** More pieces than any deck needs: two pairs of sheets full of hand-sized pieces; it bounds memory and time. */
-export const mostPieces = 1500;
-/** Different outlines in one request. */
-export const mostOutlines = 600;
 export const mostCornersInAll = 20_000;
-/** A longer piece would leave the range in which the overlap test is exact. */
-export const longestPieceMm = 16_000;
 
 /** Problems of everything that both kinds of request have. */
-export function commonProblems(
-  request: Pick<SheetRequest, 'pieces' | 'kerfMm' | 'edgeTrimMm' | 'seed' | 'workUnits'>,
-): readonly Problem[] {
-  return [
-    ...within(request.kerfMm, '/kerfMm', 0, 50),
-    ...within(request.edgeTrimMm, '/edgeTrimMm', 0, 500),
-    ...within(request.workUnits, '/workUnits', 0, 1e9),
-    ...within(request.seed, '/seed', 0, 4294967295),
-    ...piecesProblems(request.pieces),
-  ];
-}
+export const commonProblems = ({
+  pieces,
+  kerfMm,
+  edgeTrimMm,
+  seed,
+  workUnits,
+}: Pick<SheetRequest, 'pieces' | 'kerfMm' | 'edgeTrimMm' | 'seed' | 'workUnits'>): readonly Problem[] => [
+  ...faultsIn({ kerfMm, edgeTrimMm, seed, workUnits }, commonQuestions),
+  ...piecesProblems(pieces),
+];
 
-export function within(value: number, at: string, from: number, upTo: number): readonly Problem[] {
-  if (typeof value !== 'number' || !Number.isFinite(value))
-    return [problem('not-a-number', at, { hint: '', value: String(value) })];
-  return value >= from && value <= upTo
-    ? []
-    : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
-}
+const { kerfMm, edgeTrimMm, seed, workUnits } = cuttingQuestions;
+const commonQuestions = { kerfMm, edgeTrimMm, seed, workUnits };
+
+const turnQuestions = { count: pieceQuestions.count, turnsDeg: pieceQuestions.turnsDeg };
 
 function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
   if (pieces.length === 0) return [problem('too-few', '/pieces', { count: 0, least: 1 })];
@@ -100,21 +92,8 @@ function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
       ? [problem('duplicate', pointer('/pieces', index, 'id'), { value: piece.id })]
       : []),
     ...outlineProblems(piece, pointer('/pieces', index)),
-    ...pieceProblems(piece, pointer('/pieces', index)),
+    ...faultsIn({ count: piece.count, turnsDeg: piece.turnsDeg }, turnQuestions, pointer('/pieces', index)),
   ]);
-}
-
-function pieceProblems({ count = 1, turnsDeg }: NestPiece, at: string): readonly Problem[] {
-  const isCount = Number.isInteger(count) && count >= 1;
-  return [
-    ...(isCount
-      ? []
-      : [problem('out-of-range', `${at}/count`, { value: count, range: 'a whole number of 1 or more' })]),
-    ...(turnsDeg.length > 72
-      ? [problem('too-many', `${at}/turnsDeg`, { count: turnsDeg.length, most: 72 })]
-      : []),
-    ...turnsDeg.flatMap((turn, k) => within(turn, pointer(at, 'turnsDeg', k), -360, 360)),
-  ];
 }
 
 export function outlineProblems(

@@ -1,17 +1,28 @@
 import { shippedCatalogue } from '#lib/catalogue';
 import { jobCalendar } from '#lib/calendar';
+import { coreBillFrom } from '#lib/coring';
+import { basketFrom, priceJob } from '#lib/costing';
 import { curePlan } from '#lib/cure';
+import { jobOf, nextReadingsFor, openingsFor } from '#lib/estimate';
 import type { Outcome } from '#lib/kernel';
 import { laminateSchedule } from '#lib/laminate';
+import { cuttingPlan } from '#lib/nesting';
 import { panelAnswer } from '#lib/panel';
 import { planBondPressure } from '#lib/press';
 import { resinBatches } from '#lib/resin';
+import { BasketRequestDto } from '../../../apps/api/src/estimating/basket/basket.dto.js';
 import { BondPressureRequestDto } from '../../../apps/api/src/estimating/bond-pressure/bond-pressure.dto.js';
 import { CalendarRequestDto } from '../../../apps/api/src/estimating/calendar/calendar.dto.js';
+import { CoreBillRequestDto } from '../../../apps/api/src/estimating/core-bill/core-bill.dto.js';
+import { CostRollupRequestDto } from '../../../apps/api/src/estimating/cost-rollup/cost-rollup.dto.js';
 import { CurePlanRequestDto } from '../../../apps/api/src/estimating/cure-plan/cure-plan.dto.js';
+import { CuttingPlanRequestDto } from '../../../apps/api/src/estimating/cutting-plan/cutting-plan.dto.js';
 import { LaminateScheduleRequestDto } from '../../../apps/api/src/estimating/laminate-schedule/laminate-schedule.dto.js';
+import { NextReadingsRequestDto } from '../../../apps/api/src/estimating/next-readings/next-readings.dto.js';
+import { OpeningsRequestDto } from '../../../apps/api/src/estimating/openings/openings.dto.js';
 import { PanelCheckRequestDto } from '../../../apps/api/src/estimating/panel-check/panel-check.dto.js';
 import { ResinBatchesRequestDto } from '../../../apps/api/src/estimating/resin-batches/resin-batches.dto.js';
+import { DefectRecordDto } from '../../../apps/api/src/inputs/defect-record.dto.js';
 import type { DtoClass } from '../../../apps/api/src/edge/dto/field.js';
 
 /** An endpoint: who reads its body, and the room behind it. */
@@ -54,10 +65,24 @@ const hour = (at: string): object => ({ at, temperatureC: 18, relativeHumidityPe
 const forecast = { hours: [hour('2026-05-04T06:00:00Z'), hour('2026-05-04T07:00:00Z')] };
 const estimating = (name: string): string => `/v1/estimating/${name}`;
 
-/**
- * Invented requests that each room answers. Openings, next readings, core bill, cutting plan, roll-up, basket and the
- * defect record are not among them yet: some of their texts, flags and counts are looked at by the reader alone.
- */
+const zone = {
+  id: 'Z1',
+  outline: [
+    [700, 300],
+    [1250, 300],
+    [1250, 620],
+    [700, 620],
+  ],
+};
+const deck = {
+  panel: { outline: rectangle(2000, 900) },
+  outerSkin: { thicknessMm: 3 },
+  innerSkin: { thicknessMm: 2 },
+  core: { thicknessMm: 12.7 },
+  zones: [zone],
+};
+
+/** Invented requests that each room answers. */
 export const doors: readonly Door[] = [
   {
     path: estimating('panel-check'),
@@ -132,6 +157,74 @@ export const doors: readonly Door[] = [
         berth: 'ashore',
         panel: 'flat',
       },
+    },
+  },
+  { path: estimating('openings'), dto: OpeningsRequestDto, room: openingsFor, request: deck },
+  {
+    path: estimating('next-readings'),
+    dto: NextReadingsRequestDto,
+    room: nextReadingsFor,
+    request: { panel: { outline: rectangle(300, 200) }, survey: { readings: [] }, map: { draws: 100 } },
+  },
+  {
+    path: '/v1/estimates',
+    dto: DefectRecordDto,
+    room: (record) => jobOf(record, shippedCatalogue),
+    request: deck,
+  },
+  {
+    path: estimating('core-bill'),
+    dto: CoreBillRequestDto,
+    room: (request) => coreBillFrom(request, shippedCatalogue),
+    request: {
+      material: 'core-balsa-150',
+      openings: [{ label: 'A', outline: rectangle(600, 400) }],
+      cavityMm: 13.7,
+      workUnits: 0,
+    },
+  },
+  {
+    path: estimating('cutting-plan'),
+    dto: CuttingPlanRequestDto,
+    room: cuttingPlan,
+    request: {
+      pieces: [{ id: 'A1', outline: rectangle(300, 200), turnsDeg: [0, 180] }],
+      stock: [{ id: 'whole', outline: rectangle(1220, 610), cost: 40 }],
+      kerfMm: 2,
+      edgeTrimMm: 5,
+      workUnits: 0,
+    },
+  },
+  {
+    path: estimating('cost-rollup'),
+    dto: CostRollupRequestDto,
+    room: priceJob,
+    request: {
+      currency: 'EUR',
+      taxGroups: [{ code: 'standard', name: 'VAT', percent: '20' }],
+      lines: [
+        {
+          code: 'saw',
+          section: 'labour',
+          title: 'Saw the deck open',
+          partOrLabour: 'part',
+          causeClass: 'sudden',
+          netQuantity: 3,
+          unit: 'h',
+          unitRate: '60.00',
+          taxGroup: 'standard',
+        },
+      ],
+      risk: { evidence: 'mapped-with-plugs', samples: 100 },
+    },
+  },
+  {
+    path: estimating('basket'),
+    dto: BasketRequestDto,
+    room: (request) => basketFrom(request, shippedCatalogue),
+    request: {
+      priceList: shippedCatalogue.priceLists[0].code,
+      needs: [{ id: 'core', material: 'core-balsa-150', requiredQuantity: 1.2, unit: 'm2' }],
     },
   },
 ];

@@ -45,48 +45,24 @@ import {
   type ZoneCondition,
   type ZoneRecord,
 } from '#lib/estimate';
-import type {
-  EvidenceGrade,
-  HammerSound,
-  MeterReading,
-  Place,
-  Plug,
-  PlugCondition,
-  Reading,
-  Sounding,
-  Survey,
+import {
+  meterQuestions,
+  readingQuestions,
+  surveyQuestions,
+  type EvidenceGrade,
+  type HammerSound,
+  type MeterReading,
+  type Place,
+  type Plug,
+  type PlugCondition,
+  type Reading,
+  type Sounding,
+  type Survey,
 } from '#lib/extent';
 import { DepreciationDto } from './depreciation.dto.js';
 import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
-import {
-  Asked,
-  Nums,
-  AskedPart,
-  AskedParts,
-  Flag,
-  Length,
-  Num,
-  OneOf,
-  Outline,
-  Outlines,
-  Part,
-  PartsByKind,
-  Point,
-  saidOf,
-} from '../edge/dto/index.js';
-
-/** Every member of a union of words, held to the union by the compiler in both directions. */
-const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);
-
-const sounds = wordsOf<HammerSound>({ sharp: true, dull: true, void: true });
-const plugConditions = wordsOf<PlugCondition>({
-  'dry-sound': true,
-  'damp-sound': true,
-  'wet-bonded': true,
-  'rotten': true,
-  'debonded-dry': true,
-});
+import { Asked, AskedByKind, AskedPart, AskedParts, OneOf, Part, saidOf } from '../edge/dto/index.js';
 
 export class CraftDto implements Craft {
   @Asked(craftQuestions.craftType)
@@ -112,10 +88,10 @@ export class SupportLineDto implements SupportLine {
   @Asked(supportQuestions.kind)
   readonly kind!: EdgeKind;
 
-  @Point(saidOf(supportQuestions.from))
+  @Asked(supportQuestions.from)
   readonly from!: Place;
 
-  @Point(saidOf(supportQuestions.to))
+  @Asked(supportQuestions.to)
   readonly to!: Place;
 }
 
@@ -134,10 +110,10 @@ export class PanelDto implements PanelRecord {
   @Asked(panelQuestions.name)
   readonly name?: string;
 
-  @Outline(saidOf(panelQuestions.outline))
+  @Asked(panelQuestions.outline)
   readonly outline!: readonly Place[];
 
-  @Outlines(saidOf(panelQuestions.holes))
+  @Asked(panelQuestions.holes)
   readonly holes?: readonly (readonly Place[])[];
 
   @AskedParts(panelQuestions.supports, () => SupportLineDto)
@@ -208,7 +184,7 @@ export class ZoneDto implements ZoneRecord {
   @Asked(zoneQuestions.id)
   readonly id!: string;
 
-  @Outline(saidOf(zoneQuestions.outline))
+  @Asked(zoneQuestions.outline)
   readonly outline!: readonly Place[];
 
   @Asked(zoneQuestions.condition)
@@ -216,13 +192,10 @@ export class ZoneDto implements ZoneRecord {
 }
 
 abstract class ReadingDto {
-  @Point()
+  @Asked(readingQuestions.sounding.at)
   readonly at!: Place;
 
-  @Flag({
-    optional: true,
-    description: 'Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful.',
-  })
+  @Asked(readingQuestions.sounding.isUnreliable)
   readonly isUnreliable?: boolean;
 }
 
@@ -230,7 +203,7 @@ export class SoundingDto extends ReadingDto implements Sounding {
   @OneOf(['sounding'])
   readonly kind!: 'sounding';
 
-  @OneOf(sounds)
+  @Asked(readingQuestions.sounding.sound)
   readonly sound!: HammerSound;
 }
 
@@ -238,7 +211,7 @@ export class MeterReadingDto extends ReadingDto implements MeterReading {
   @OneOf(['moisture'])
   readonly kind!: 'moisture';
 
-  @Num({ from: -10_000, upTo: 10_000, description: 'On the scale of the meter itself.' })
+  @Asked(readingQuestions.moisture.value)
   readonly value!: number;
 }
 
@@ -246,38 +219,38 @@ export class PlugDto extends ReadingDto implements Plug {
   @OneOf(['plug'])
   readonly kind!: 'plug';
 
-  @OneOf(plugConditions)
+  @Asked(readingQuestions.plug.condition)
   readonly condition!: PlugCondition;
 
-  @Num({ optional: true, from: 0, upTo: 1000, unit: '%' })
+  @Asked(readingQuestions.plug.moisturePercent)
   readonly moisturePercent?: number;
 
-  @Length({ optional: true, above: 0, upTo: 60 })
+  @Asked(readingQuestions.plug.outerSkinMm)
   readonly outerSkinMm?: number;
 
-  @Length({ optional: true, above: 0, upTo: 60 })
+  @Asked(readingQuestions.plug.innerSkinMm)
   readonly innerSkinMm?: number;
 
-  @Length({ optional: true, above: 0, upTo: 200 })
+  @Asked(readingQuestions.plug.coreMm)
   readonly coreMm?: number;
 }
 
 export const readingKinds = { sounding: SoundingDto, moisture: MeterReadingDto, plug: PlugDto } as const;
 
 export class MeterDto {
-  @Num({ from: -10_000, upTo: 10_000, description: 'On sound, dry deck of the same build.' })
+  @Asked(meterQuestions.dryReference)
   readonly dryReference!: number;
 
-  @Num({ from: -10_000, upTo: 10_000, description: 'On soaked core.' })
+  @Asked(meterQuestions.wetReference)
   readonly wetReference!: number;
 }
 
 @ApiExtraModels(SoundingDto, MeterReadingDto, PlugDto)
 export class SurveyDto implements Survey {
-  @PartsByKind('kind', () => readingKinds, { least: 1, most: 2000 })
+  @AskedByKind(surveyQuestions.readings, () => readingKinds)
   readonly readings!: readonly Reading[];
 
-  @Part(() => MeterDto, { optional: true })
+  @AskedPart(surveyQuestions.meter, () => MeterDto)
   readonly meter?: MeterDto;
 }
 
@@ -288,7 +261,7 @@ export class FittingDto implements FittingRecord {
   @Asked(fittingQuestions.kind)
   readonly kind!: FittingKind;
 
-  @Point(saidOf(fittingQuestions.at))
+  @Asked(fittingQuestions.at)
   readonly at!: Place;
 
   @Asked(fittingQuestions.holes)
@@ -454,7 +427,7 @@ export class PricingDto implements PricingChoice {
   @Asked(pricingQuestions.authorisationPercent)
   readonly authorisationPercent?: number;
 
-  @Nums({ ...saidOf(pricingQuestions.foundOverRecorded), least: 1, most: 1000 })
+  @Asked(pricingQuestions.foundOverRecorded)
   readonly foundOverRecorded?: readonly number[];
 
   @Asked(pricingQuestions.deductible)

@@ -1,3 +1,4 @@
+import { faultsIn } from '#lib/asking';
 import {
   allOf,
   andThen,
@@ -16,30 +17,12 @@ import {
   offset,
   readOutline,
   regionOf,
-  type Point,
   type Region,
 } from '#lib/geometry';
 import { findMaterial, materialsOf, type Catalogue, type CoreSheet } from '#lib/catalogue';
-import { timeProblems } from '#lib/nesting';
 import type { OpeningToFill } from '../mosaic/request.js';
 import { coreBill, type CoreBill } from './core-bill.js';
-import type { CoreBillRequest } from './request.js';
-
-/** A core bill with the material by its code and openings as outlines. */
-export interface CoreBillByCode extends Omit<CoreBillRequest, 'core' | 'openings'> {
-  readonly material: string;
-  readonly openings: readonly DrawnOpening[];
-  readonly timeLimitS?: number;
-}
-
-export interface DrawnOpening {
-  readonly label: string;
-  readonly outline: readonly Point[];
-  /** How far core is taken out under the skin all round. */
-  readonly undercutMm?: number;
-  /** The outline to which core is taken out under the skin, where it is not the same all round. */
-  readonly cavity?: readonly Point[];
-}
+import { coreBillQuestions, type CoreBillByCode, type DrawnOpening } from './questions.js';
 
 /** `coreBill` for callers that know codes: looks the core up and reads the outlines. */
 export function coreBillFrom(
@@ -47,12 +30,11 @@ export function coreBillFrom(
   catalogue: Catalogue,
   shouldStop: () => boolean = () => false,
 ): Outcome<CoreBill> {
-  const { material, openings, timeLimitS, ...rest } = request;
-  const read = allOf({
-    core: coreOf(material, catalogue),
-    openings: readOpenings(openings),
-    time: unlessProblems(timeProblems(timeLimitS), () => true),
-  });
+  const faults = faultsIn(request, coreBillQuestions);
+  if (faults.length > 0) return refusal(...faults);
+  // How long a search may take is for whoever runs it.
+  const { material, openings, timeLimitS: _, ...rest } = request;
+  const read = allOf({ core: coreOf(material, catalogue), openings: readOpenings(openings) });
   return andThen(read, (found) =>
     coreBill({ ...rest, core: found.core, openings: found.openings }, shouldStop),
   );
@@ -106,9 +88,6 @@ function openingFrom(
   const problems = [
     ...(outer.ok ? [] : outer.problems),
     ...(whole === undefined || whole.ok ? [] : whole.problems),
-    ...(undercutMm >= 0 && undercutMm <= 500
-      ? []
-      : [problem('out-of-range', `${at}/undercutMm`, { value: undercutMm, range: '0 to 500 mm' })]),
   ];
   if (problems.length > 0 || !outer.ok) return refusal(...problems);
   const area = { outer: outer.value, holes: [] };

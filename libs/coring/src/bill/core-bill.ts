@@ -1,3 +1,4 @@
+import { settledRight, type Settlement } from '#lib/asking';
 import {
   allOfList,
   andThen,
@@ -18,8 +19,8 @@ import {
   type SheetRequest,
   type StockSheet,
 } from '#lib/nesting';
-import { assumed, computeChecked, derived, entered, type Cite, type Figure } from '#lib/provenance';
-import { m2FromMm2, mm, mm2, fraction } from '#lib/units';
+import { assumed, computeChecked, derived, type Figure } from '#lib/provenance';
+import { m2FromMm2, mm2, fraction } from '#lib/units';
 import { cutMosaic, divisionProblems, type Mosaic } from '../mosaic/cut-mosaic.js';
 import type { CorePiece } from '../mosaic/piece.js';
 import { mosaicNumbers } from '../mosaic/rules.js';
@@ -27,7 +28,8 @@ import { cavityDivision } from '../mosaic/solid-fill.js';
 import { wasteShare } from '../stack/formulas.js';
 import { planStack, type StackPlan } from '../stack/plan-stack.js';
 import { dividedByCost, type DividedMosaic, type DivisionByCost } from './division-choice.js';
-import type { CoreBillRequest, SheetOnSale } from './request.js';
+import { cutQuestions, type SheetOnSale } from './questions.js';
+import type { CoreBillRequest } from './request.js';
 import { allUse, useOf, type SheetUse } from './waste.js';
 
 /** Pieces, sheets and what becomes of every square millimetre of them. */
@@ -163,46 +165,17 @@ function mosaicFor(request: CoreBillRequest, stack: StackPlan, { sheets, share }
   });
 }
 
-interface Settings {
-  readonly kerfMm: Figure<'mm'>;
-  readonly edgeTrimMm: Figure<'mm'>;
-  readonly keepFromMm: Figure<'mm'>;
-}
+type Settings = Settlement<typeof cutQuestions>;
 
-function settings({ kerfMm, edgeTrimMm, keepFromMm }: CoreBillRequest): Settings {
-  return {
-    kerfMm: setting('kerfMm', kerfMm, {
-      value: 2,
-      meaning: 'width of the blade',
-      because: 'a fine saw or a stout knife',
-      cite: { source: 'COMMON-PRACTICE' },
-    }),
-    edgeTrimMm: setting('edgeTrimMm', edgeTrimMm, {
-      value: 0,
-      meaning: 'strip along sheet edges not used',
-      because: 'sheet edges are taken as sound',
-      cite: { source: 'COMMON-PRACTICE' },
-    }),
-    keepFromMm: setting('keepFromMm', keepFromMm, {
-      value: 150,
-      meaning: 'narrowest offcut worth keeping',
-      because: 'it still holds a piece of the size bedded by hand',
-      cite: { source: 'COMMON-PRACTICE' },
-    }),
-  };
-}
-
-function setting(
-  key: string,
-  given: number | undefined,
-  usual: { readonly value: number; readonly meaning: string; readonly because: string; readonly cite: Cite },
-): Figure<'mm'> {
-  const at = `/${key}`;
-  const { value, meaning, because, cite } = usual;
-  return given === undefined
-    ? assumed('mm', mm(value), meaning, { at, because, cite })
-    : entered('mm', mm(given), meaning, at);
-}
+const settings = ({ kerfMm, edgeTrimMm, keepFromMm }: CoreBillRequest): Settings =>
+  settledRight(
+    {
+      ...(kerfMm === undefined ? {} : { kerfMm }),
+      ...(edgeTrimMm === undefined ? {} : { edgeTrimMm }),
+      ...(keepFromMm === undefined ? {} : { keepFromMm }),
+    },
+    cutQuestions,
+  );
 
 const sheetsOnSale = ({ sheets, core }: CoreBillRequest): NonNullable<CoreBillRequest['sheets']> =>
   sheets ?? core.sheets.map(({ lengthMm, widthMm }) => ({ lengthMm, widthMm, cost: lengthMm * widthMm }));

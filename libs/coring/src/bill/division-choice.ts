@@ -1,6 +1,6 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import type { Mosaic } from '../mosaic/cut-mosaic.js';
-import type { SheetOnSale } from './request.js';
+import type { SheetOnSale } from './questions.js';
 
 /** One way to divide the core, with what its sheets cost and its hours. */
 export interface DivisionOption {

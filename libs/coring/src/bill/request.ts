@@ -1,7 +1,9 @@
 import type { Point } from '#lib/geometry';
 import type { CoreSheet } from '#lib/catalogue';
-import type { MosaicRules, OpeningToFill } from '../mosaic/request.js';
-import type { CamberRequest, OldCoreRequest, StackRules } from '../stack/request.js';
+import type { OpeningToFill } from '../mosaic/request.js';
+import type { MosaicRules } from '../mosaic/rules.js';
+import type { CamberRequest, OldCoreRequest, StackRules } from '../stack/rules.js';
+import type { OwnOffcut, SheetOnSale } from './questions.js';
 
 /** Everything from openings to sheets. */
 export interface CoreBillRequest {
@@ -32,20 +34,4 @@ export interface CoreBillRequest {
   readonly seed?: number;
   /** Thousands of pairs looked at for each thickness. */
   readonly workUnits?: number;
-}
-
-export interface SheetOnSale {
-  readonly lengthMm: number;
-  readonly widthMm: number;
-  /** In any one currency: costs are only compared. Cut fees of half and quarter sheets belong in it. */
-  readonly cost: number;
-  readonly available?: number;
-}
-
-export interface OwnOffcut {
-  readonly id: string;
-  readonly outline: readonly Point[];
-  readonly holes?: readonly (readonly Point[])[];
-  readonly thicknessMm: number;
-  readonly form?: 'plain' | 'scored';
 }

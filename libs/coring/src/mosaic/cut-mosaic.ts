@@ -1,4 +1,5 @@
-import { pointer, problem, refusal, success, type Outcome, type Problem, didYouMean } from '#lib/kernel';
+import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { faultsIn } from '#lib/asking';
 import { areaMm2, difference, type Region } from '#lib/geometry';
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import { chosenDivision, type MosaicDivision } from './division.js';
@@ -7,8 +8,14 @@ import { jointLengthMm, jointOnSupportMm } from './joints.js';
 import { MM2_PER_M2, usualInsideMm } from './layer-cells.js';
 import { beddedLayer, type BeddedLayer } from './layer-pieces.js';
 import { pieceOf, type CorePiece, type PlacedCut } from './piece.js';
-import { openAreaOf, type MosaicRequest, type MosaicRules, type OpeningToFill } from './request.js';
-import { mosaicFigures, mosaicNumbers, ruleRanges, type MosaicNumbers } from './rules.js';
+import { openAreaOf, type MosaicRequest, type OpeningToFill } from './request.js';
+import {
+  mosaicFigures,
+  mosaicNumbers,
+  mosaicRuleQuestions,
+  type MosaicNumbers,
+  type MosaicRules,
+} from './rules.js';
 import { cavityDivision, solidFill, takenFrom, type CavityDivision, type SolidFill } from './solid-fill.js';
 
 /** Core, joints and what is filled solid: together the cavities of the openings, layer by layer. */
@@ -60,20 +67,8 @@ export function divisionProblems(
     ...openings.flatMap(({ area }, k) =>
       areaMm2([area]) > 1 ? [] : [problem('outline-without-area', pointer('/openings', k, 'area'))],
     ),
-    ...Object.entries(rules).flatMap(([key, value]) => ruleProblems(key, value)),
+    ...faultsIn(rules, mosaicRuleQuestions, '/mosaicRules'),
   ];
-}
-
-function ruleProblems(key: string, value: unknown): readonly Problem[] {
-  const range = Object.entries(ruleRanges).find(([name]) => name === key)?.[1];
-  const at = `/rules/${key}`;
-  if (range === undefined)
-    return [problem('unknown-field', at, { hint: didYouMean(key, Object.keys(ruleRanges)) })];
-  if (typeof value !== 'number' || !Number.isFinite(value))
-    return [problem('not-a-number', at, { hint: '', value: String(value) })];
-  return value >= range[0] && value <= range[1]
-    ? []
-    : [problem('out-of-range', at, { value, range: `${range[0]} to ${range[1]}` })];
 }
 
 /** Pairs of a corner and an edge that the search for ways in may look at for one division of one opening and layer: some ten milliseconds. */
@@ -178,7 +173,7 @@ function answerOf(request: MosaicRequest, worked: Worked): Mosaic {
       onSupportMm,
       unproven: layers.filter(({ isProven }) => !isProven).map(({ opening }) => opening.label),
     }),
-    assumptions: mosaicFigures(request.rules).flatMap((figure) => assumptionsOf(figure)),
+    assumptions: Object.values(mosaicFigures(request.rules)).flatMap((figure) => assumptionsOf(figure)),
   };
 }
 

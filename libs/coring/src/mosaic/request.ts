@@ -1,5 +1,6 @@
 import { difference, type Point, type Polygon, type Region } from '#lib/geometry';
 import type { CoreSheet, SheetFormat } from '#lib/catalogue';
+import type { MosaicRules } from './rules.js';
 import type { StackLayer } from '../stack/plan-stack.js';
 
 /** Openings to fill with core, and how. */
@@ -35,30 +36,3 @@ export interface OpeningToFill {
 /** What is open from above once the core is out. */
 export const openAreaOf = ({ area, staying = [] }: OpeningToFill): Region =>
   staying.length === 0 ? [area] : difference([area], staying);
-
-/** Absent rules have defaults, each listed among the assumptions. */
-export interface MosaicRules {
-  /** Largest piece that is slid under a lip. */
-  readonly handPieceM2?: number;
-  /** Largest piece bedded from above; absent: what the material's own figure says. */
-  readonly largestPieceM2?: number;
-  /** What is bedded before the bed stiffens: one bay. */
-  readonly bayM2?: number;
-  /** Gap at each joint, filled with bedding. */
-  readonly jointGapMm?: number;
-  /** Joints of neighbouring rows and layers lie at least this far apart where there is room. */
-  readonly staggerMm?: number;
-  /** No piece is narrower than this. */
-  readonly narrowestMm?: number;
-  /** No piece that is slid under a lip is narrower than this. */
-  readonly leastLipPieceMm?: number;
-  /** No piece is smaller than this. */
-  readonly leastPieceCm2?: number;
-  /** A slot narrower than this is filled solid. */
-  readonly leastSlotMm?: number;
-  /** An undercut no deeper than this is filled solid. */
-  readonly lipFillMm?: number;
-  readonly supportClearanceMm?: number;
-  readonly bleedSpacingMm?: number;
-  readonly bleedDiameterMm?: number;
-}

@@ -1,9 +1,10 @@
+import { settledRight } from '#lib/asking';
 import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { mm, mPaFromKPa } from '#lib/units';
 import { bendRadius, camberGap } from './formulas.js';
 import { modulusOf, scoredForm } from './core-sheet.js';
-import type { CamberRequest, StackRequest } from './request.js';
-import { gapFigure, pressureFigure } from './rules.js';
+import type { StackRequest } from './request.js';
+import { camberQuestions, type CamberRequest } from './rules.js';
 
 /** How the core follows a cambered deck. */
 export interface CamberPlan {
@@ -27,9 +28,8 @@ export function cambered(
 ): CamberPlan {
   const { core } = request;
   const length = pieceLength(request, camber);
-  const radius = entered('mm', mm(camber.radiusMm), 'radius of the deck', '/camber/radiusMm');
-  const pressure = pressureFigure(camber.pressureKPa);
-  const most = gapFigure(camber.mostGapMm);
+  const settled = settledRight(camber, camberQuestions, '/camber');
+  const { radiusMm: radius, pressureKPa: pressure, mostGapMm: most } = settled;
   const bentRadius = computeChecked(bendRadius, {
     modulusMPa: modulusOf(core),
     lengthMm: length,

@@ -34,7 +34,7 @@ export function rankedChoices(
   const singles = rising.map((thickness) => [thickness]);
   const pairs = rising.flatMap((thickness, k) => rising.slice(k).map((other) => [other, thickness]));
   const choices = [...singles, ...pairs].map((layersMm) => choiceOf(layersMm, cavityMm, { rules, skin }));
-  const usual = rules.bondLine.value;
+  const usual = rules.bondLineMm.value;
   return choices.sort(
     (a, b) =>
       rank(a) - rank(b) ||
@@ -51,14 +51,14 @@ function rank({ fit, layersMm }: StackChoice): number {
 }
 
 function choiceOf(layersMm: readonly number[], cavityMm: number, { rules, skin }: Closing): StackChoice {
-  const wetMm = skin === 'relay' ? rules.wetLine.value : 0;
+  const wetMm = skin === 'relay' ? rules.wetLineMm.value : 0;
   const core = layersMm.reduce((sum, thickness) => sum + thickness, wetMm);
   const count = bondLineCount(layersMm, skin);
-  const [least, most] = [rules.leastBondLine.value, rules.mostBondLine.value];
-  const thickest = (cavityMm + rules.highestFlush.value - core) / count;
-  const thinnest = (cavityMm + rules.lowestFlush.value - core) / count;
+  const [least, most] = [rules.leastBondLineMm.value, rules.mostBondLineMm.value];
+  const thickest = (cavityMm + rules.highestFlushMm.value - core) / count;
+  const thinnest = (cavityMm + rules.lowestFlushMm.value - core) / count;
   const fit = thickest < least - 1e-9 ? 'proud' : thinnest > most + 1e-9 ? 'low' : 'flush';
-  const bondLineMm = rounded(Math.max(least, thinnest, Math.min(most, thickest, rules.bondLine.value)), fit, {
+  const bondLineMm = rounded(Math.max(least, thinnest, Math.min(most, thickest, rules.bondLineMm.value)), fit, {
     least,
     most,
   });
@@ -66,9 +66,9 @@ function choiceOf(layersMm: readonly number[], cavityMm: number, { rules, skin }
   const flushMm = tidy(heightMm - cavityMm);
   const beyondMm =
     fit === 'proud'
-      ? tidy(flushMm - rules.highestFlush.value)
+      ? tidy(flushMm - rules.highestFlushMm.value)
       : fit === 'low'
-        ? tidy(rules.lowestFlush.value - flushMm)
+        ? tidy(rules.lowestFlushMm.value - flushMm)
         : 0;
   return {
     layersMm,

@@ -1,4 +1,5 @@
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { cavityAsked, faultsIn, numberFaults, within } from '#lib/asking';
 import type { CoreSheet } from '#lib/catalogue';
 import {
   assumptionsOf,
@@ -15,7 +16,7 @@ import { bondResin, coreMass, flushness, kerfVolume, stackHeight, waterLeaving }
 import { densityOf, scoredForm } from './core-sheet.js';
 import { bondLineCount, rankedChoices, type StackChoice } from './choices.js';
 import type { StackRequest } from './request.js';
-import { ruleFigures } from './rules.js';
+import { camberQuestions, oldCoreQuestions, ruleFigures, stackQuestions } from './rules.js';
 
 export interface StackLayer {
   readonly thicknessMm: number;
@@ -57,6 +58,9 @@ export interface StackCheck {
   readonly nextBest?: StackChoice;
 }
 
+/** A panel of deck may be 200 m by 200 m, and nobody cores so much in one job. */
+const MOST_AREA_M2 = 1000;
+
 /** Chooses stock thicknesses that fill the cavity: the new core and its bond lines at most its height, at least a millimetre less. */
 export function planStack(request: StackRequest): Outcome<StackPlan> {
   const problems = stackProblems(request);
@@ -71,31 +75,27 @@ export function planStack(request: StackRequest): Outcome<StackPlan> {
   return success(planned(request, choice, choices));
 }
 
-const stackProblems = ({ cavityMm, areaM2, core, wantedMm, camber }: StackRequest): readonly Problem[] => [
-  ...inRange(cavityMm, '/cavityMm', 2, 150),
-  ...inRange(areaM2, '/areaM2', 0, 1000),
+const stackProblems = ({
+  cavityMm,
+  areaM2,
+  core,
+  wantedMm,
+  camber,
+  rules = {},
+  oldCore,
+}: StackRequest): readonly Problem[] => [
+  ...numberFaults('/cavityMm', cavityMm, within(cavityAsked)),
+  ...numberFaults('/areaM2', areaM2, { from: 0, upTo: MOST_AREA_M2, unit: 'm2' }),
   ...(core.thicknessesMm.length === 0
     ? [problem('too-few', '/core/thicknessesMm', { count: 0, least: 1 })]
     : []),
   ...(wantedMm === undefined || core.thicknessesMm.includes(wantedMm)
     ? []
     : [problem('not-one-of', '/wantedMm', { value: wantedMm, choices: core.thicknessesMm.join(', ') })]),
-  ...(camber === undefined
-    ? []
-    : [
-        ...inRange(camber.radiusMm, '/camber/radiusMm', 50, 1e6),
-        ...inRange(camber.pieceLengthMm ?? 100, '/camber/pieceLengthMm', 10, 5000),
-        ...inRange(camber.pressureKPa ?? 2, '/camber/pressureKPa', 0.01, 101),
-        ...inRange(camber.mostGapMm ?? 1, '/camber/mostGapMm', 0.05, 20),
-      ]),
+  ...(camber === undefined ? [] : faultsIn(camber, camberQuestions, '/camber')),
+  ...faultsIn(rules, stackQuestions, '/stackRules'),
+  ...(oldCore === undefined ? [] : faultsIn(oldCore, oldCoreQuestions, '/oldCore')),
 ];
-
-function inRange(value: number, at: string, from: number, upTo: number): readonly Problem[] {
-  if (!Number.isFinite(value)) return [problem('not-a-number', at, { hint: '', value: String(value) })];
-  return value >= from && value <= upTo
-    ? []
-    : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
-}
 
 function planned(request: StackRequest, choice: StackChoice, choices: readonly StackChoice[]): StackPlan {
   const { core } = request;
@@ -166,7 +166,7 @@ function heightsOf(request: StackRequest, { layersMm, bondLineMm }: StackChoice)
     cite: { source: 'ARITHMETIC' },
     inputs: {},
   });
-  const wetLineMm = isWet ? rules.wetLine : noWetLine;
+  const wetLineMm = isWet ? rules.wetLineMm : noWetLine;
   const height = computeChecked(stackHeight, {
     coreMm,
     bondLineMm: bondLine,

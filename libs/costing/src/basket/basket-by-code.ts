@@ -1,29 +1,14 @@
+import { faultsIn } from '#lib/asking';
 import { findMaterial, type Catalogue, type PriceList, type ResinSystem } from '#lib/catalogue';
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import type {
-  BasketNeed,
-  BasketOptions,
-  BasketRequest,
-  OnHand,
-  ResinMatch,
-  Substitute,
-} from './basket-request.js';
+import type { BasketRequest, ResinMatch } from './basket-request.js';
+import { basketQuestions, type BasketByCode } from './questions.js';
 import { satisfies } from './content.js';
-
-/** A basket asked for by the codes of a catalogue. */
-export interface BasketByCode {
-  /** Code of a price list of the edition. */
-  readonly priceList: string;
-  readonly needs: readonly BasketNeed[];
-  /** Which hardener cures a resin of the order; those that are needed themselves are known. */
-  readonly hardeners?: readonly { readonly resin: string; readonly hardener: string }[];
-  readonly substitutes?: readonly Substitute[];
-  readonly onHand?: readonly OnHand[];
-  readonly options?: BasketOptions;
-}
 
 /** The codes looked up: the price list, cut down to what can matter, and the mixing ratio of every resin. */
 export function basketFrom(asked: BasketByCode, catalogue: Catalogue): Outcome<BasketRequest> {
+  const faults = faultsIn(asked, basketQuestions);
+  if (faults.length > 0) return refusal(...faults);
   const priceList = catalogue.priceLists.find(({ code }) => code === asked.priceList);
   const problems = [
     ...(priceList === undefined

@@ -1,11 +1,12 @@
 import type { Pack, PriceList, Supplier } from '#lib/catalogue';
+import { faultsIn } from '#lib/asking';
 import { below, pointer, problem, type Problem } from '#lib/kernel';
 import { currencyCodes, decimalFrom, findCurrency, moneyFrom, type Currency } from '#lib/money';
-import type { BasketNeed, BasketOptions, BasketRequest, ResinMatch } from './basket-request.js';
+import type { BasketRequest, ResinMatch } from './basket-request.js';
+import { basketOptionQuestions, type BasketNeed, type BasketOptions } from './questions.js';
 
 const MOST_NEEDS = 2000;
 const MOST_PACKS = 20_000;
-const MOST_SECONDS = 60;
 
 export function faultsOfBasket(request: BasketRequest): readonly Problem[] {
   const currency = findCurrency(request.currency);
@@ -178,12 +179,13 @@ function repeatedText(codes: readonly string[], at: string, field: string): read
 }
 
 function optionFaults(
-  { suppliers, hazardBoxKg, timeLimitS, monthsUntilUse, transport }: BasketOptions,
+  options: BasketOptions,
   list: PriceList,
 ): readonly Problem[] {
   const known = list.suppliers.map(({ code }) => code);
   return [
-    ...(suppliers ?? []).flatMap((code, index) =>
+    ...faultsIn(options, basketOptionQuestions, '/options'),
+    ...(options.suppliers ?? []).flatMap((code, index) =>
       known.includes(code)
         ? []
         : [
@@ -194,18 +196,5 @@ function optionFaults(
             }),
           ],
     ),
-    ...(hazardBoxKg === undefined ? [] : positive(hazardBoxKg, '/options/hazardBoxKg')),
-    ...(timeLimitS === undefined || (timeLimitS > 0 && timeLimitS <= MOST_SECONDS)
-      ? []
-      : [
-          problem('out-of-range', '/options/timeLimitS', {
-            value: timeLimitS,
-            range: `above 0 and at most ${MOST_SECONDS} s`,
-          }),
-        ]),
-    ...(monthsUntilUse === undefined ? [] : notNegative(monthsUntilUse, '/options/monthsUntilUse')),
-    ...(transport === undefined || ['ground', 'air', 'collect'].includes(transport)
-      ? []
-      : [problem('not-one-of', '/options/transport', { value: transport, choices: 'ground, air, collect' })]),
   ];
 }

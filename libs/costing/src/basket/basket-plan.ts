@@ -1,14 +1,8 @@
 import type { Pack } from '#lib/catalogue';
 import { moneyFrom, type Currency } from '#lib/money';
 import { variantOf, type MaterialVariant } from '#lib/takeoff';
-import type {
-  BasketNeed,
-  BasketOptions,
-  BasketRequest,
-  OnHand,
-  ResinMatch,
-  Substitute,
-} from './basket-request.js';
+import type { BasketRequest, ResinMatch } from './basket-request.js';
+import type { BasketNeed, BasketOptions, OnHand, Substitute } from './questions.js';
 import { contentIn, satisfies, variantKey } from './content.js';
 import { boundOffers } from './pack-bounds.js';
 import {

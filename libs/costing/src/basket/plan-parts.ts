@@ -1,7 +1,8 @@
 import type { Pack } from '#lib/catalogue';
 import type { Currency, Money } from '#lib/money';
 import type { MaterialVariant } from '#lib/takeoff';
-import type { BasketNeed, BasketOptions, ResinMatch, Substitute } from './basket-request.js';
+import type { ResinMatch } from './basket-request.js';
+import type { BasketNeed, BasketOptions, Substitute } from './questions.js';
 import type { SupplierTerms } from './supplier-terms.js';
 
 /** All needs of one variant together: what the order must cover. */

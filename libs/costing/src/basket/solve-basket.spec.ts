@@ -2,7 +2,8 @@ import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue, type Pack, type PriceList, type Supplier } from '#lib/catalogue';
 import type { Basket } from './basket.js';
 import { faultsOfPriceList } from './basket-faults.js';
-import type { BasketNeed, BasketOptions, BasketRequest } from './basket-request.js';
+import type { BasketRequest } from './basket-request.js';
+import type { BasketNeed, BasketOptions } from './questions.js';
 import { solveByHighs } from './highs-solver.js';
 import type { LinearModel, SolverLimits } from './linear-model.js';
 import { solveBasket } from './solve-basket.js';
@@ -481,8 +482,8 @@ describe('faults and limits', () => {
       'duplicate /priceList/packs/1/sku',
       'out-of-range /needs/0/requiredQuantity',
       'hardener-without-resin /needs/1/part',
-      'unknown-code /options/suppliers/0',
       'out-of-range /options/timeLimitS',
+      'unknown-code /options/suppliers/0',
     ]);
   });
 

@@ -1,3 +1,4 @@
+import { DEFAULT_TIME_LIMIT_S } from './questions.js';
 import { Defect, refusal, success, type Outcome } from '#lib/kernel';
 import {
   findCurrency,
@@ -35,8 +36,6 @@ import {
   type Purchase,
 } from './read-order.js';
 
-/** For each search, unless the caller of `solve` shares it out. */
-export const DEFAULT_TIME_LIMIT_S = 5;
 
 /** The second best is there to be compared, so it may be this share above the best of its kind. */
 const SECOND_BEST_GAP = 0.005;

@@ -1,6 +1,6 @@
 import type { Supplier } from '#lib/catalogue';
 import { moneyFrom, noMoney, type Currency, type Money } from '#lib/money';
-import type { Transport } from './basket-request.js';
+import type { Transport } from './questions.js';
 
 /** What a supplier asks besides the price of the goods, for this way of transport. */
 export interface SupplierTerms {

@@ -9,6 +9,7 @@ import { moneyNear } from '../exact.js';
 import { faultsOfAtExtents } from '../line-faults.js';
 import { informationValue, type InformationValue } from './information-value.js';
 import { latinHypercube, type Design } from './latin-hypercube.js';
+import { riskDefaults } from './risk-defaults.js';
 import {
   EXTENT,
   commonIndex,
@@ -101,19 +102,9 @@ export interface CostRisk {
 }
 
 const REPLICATES = 10;
-const DEFAULT_SAMPLES = 10_000;
 const MOST_SAMPLES = 200_000;
 const BARS = 40;
 const P90_SCORE = 1.2815515655446004;
-
-export const riskDefaults = {
-  seed: 1,
-  samples: DEFAULT_SAMPLES,
-  shape: 'triangular',
-  extentToRate: 0.3,
-  labour: 0.5,
-  part: 0.3,
-} as const;
 
 /** The cost as a distribution: hidden extent and unit rates together, reproducible by its seed. */
 export function costRisk(request: CostRiskRequest): Outcome<CostRisk> {
@@ -126,7 +117,7 @@ export function costRisk(request: CostRiskRequest): Outcome<CostRisk> {
   const problems = faultsOf(request, currency);
   if (problems.length > 0) return refusal(...problems);
   const model = modelOf(request);
-  const strata = (request.samples ?? DEFAULT_SAMPLES) / REPLICATES;
+  const strata = (request.samples ?? riskDefaults.samples) / REPLICATES;
   const design = latinHypercube(
     { variables: variableCount(model), strata, replicates: REPLICATES },
     request.seed ?? riskDefaults.seed,
@@ -305,7 +296,7 @@ function assumptionsOfRisk(request: CostRiskRequest): readonly Figure[] {
 }
 
 function faultsOf(request: CostRiskRequest, currency: Currency): readonly Problem[] {
-  const samples = request.samples ?? DEFAULT_SAMPLES;
+  const samples = request.samples ?? riskDefaults.samples;
   const isSampleCount = Number.isInteger(samples / REPLICATES) && samples >= 100 && samples <= MOST_SAMPLES;
   return [
     ...(request.lines.length === 0 ? [problem('too-few', '/lines', { count: 0, least: 1 })] : []),
@@ -360,13 +351,15 @@ function correlationFaults({ extentToRate, commonShare }: CostRiskRequest): read
     : [problem('out-of-range', '/extentToRate', { value: withExtent, range: '0 to 1' })];
   const shares = (['labour', 'part'] as const).flatMap((common) => {
     const share = commonShare?.[common] ?? riskDefaults[common];
+    const at = pointer('/commonShare', common);
     const most = 1 - withExtent ** 2;
-    return inRange(share) && share <= most + 1e-12
+    if (!inRange(share)) return [problem('out-of-range', at, { value: share, range: '0 to 1' })];
+    return share <= most + 1e-12
       ? []
       : [
-          problem('out-of-range', pointer('/commonShare', common), {
-            value: share,
-            range: `0 to ${most}, so that with the extent it makes no more than the whole`,
+          problem('contradiction', at, {
+            other: '/extentToRate',
+            why: `beside a correlation of ${withExtent} with the extent, rates have at most ${most} in common`,
           }),
         ];
   });

@@ -13,6 +13,8 @@ const problemsOf = (changes: Partial<DefectRecord>): readonly string[] => {
 describe('what the contract takes the engine takes', () => {
   test.each<[string, Partial<DefectRecord>]>([
     ['a skin of 0.1 mm', { outerSkin: { thicknessMm: 0.1 } }],
+    ['a core of 200 mm', { core: { thicknessMm: 200 } }],
+    ['a core of 200 mm in a cavity of 210', { core: { thicknessMm: 200, cavityMm: 210 } }],
     ['a core of 1 mm', { core: { thicknessMm: 1 } }],
     ['a density of 1200', { core: { thicknessMm: 12.7, densityKgPerM3: 1200 } }],
     ['a hull of 120 m', { craft: { lengthHullM: 120, lengthWaterlineM: 120 } }],
@@ -27,10 +29,18 @@ describe('what the contract takes the engine takes', () => {
   ])('%s', (_, changes) => expect(problemsOf(changes)).toEqual([]));
 });
 
-/** Rooms below still draw narrower limits than the record; the refusal is kept here until they take what it takes. */
-describe('what the contract takes and a room below refuses', () => {
+/** Refused for what it means beside the rest of the deck, never for its range. */
+describe('what the contract takes and the deck contradicts', () => {
   test.each<[string, Partial<DefectRecord>, readonly string[]]>([
-    ['a skin of 60 mm', { outerSkin: { thicknessMm: 60 } }, ['out-of-range /outerSkin/thicknessMm']],
-    ['a core of 200 mm', { core: { thicknessMm: 200 } }, ['out-of-range /core/cavityMm']],
+    [
+      'a skin of 60 mm on a core of 12.7 mm',
+      { outerSkin: { thicknessMm: 60 } },
+      ['contradiction /outerSkin/thicknessMm'],
+    ],
+    [
+      'skins of 60 mm, which no stack of the catalogue restores',
+      { outerSkin: { thicknessMm: 60 }, innerSkin: { thicknessMm: 60 } },
+      ['not-supported /method/skin'],
+    ],
   ])('%s', (_, changes, refused) => expect(problemsOf(changes)).toEqual(refused));
 });

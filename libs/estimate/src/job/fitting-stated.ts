@@ -1,4 +1,4 @@
-import { isHighlyLoaded } from '#lib/extent';
+import { fittingKinds, isHighlyLoaded } from '#lib/extent';
 import { pointer, type Problem } from '#lib/kernel';
 import { cardFaults, type FittingStated } from '#lib/methods';
 import type { FittingRecord } from './defect-record.js';
@@ -34,6 +34,8 @@ const given = ({
     }).filter(([, value]) => value !== undefined),
   );
 
-/** Every card that contradicts itself. */
+/** Every card that contradicts itself; there is no card for a kind that nobody knows, which its own question tells. */
 export const hardwareFaults = (fittings: readonly FittingRecord[]): readonly Problem[] =>
-  fittings.flatMap((fitting, index) => cardFaults(stated(fitting), pointer('/fittings', index)));
+  fittings.flatMap((fitting, index) =>
+    fittingKinds.includes(fitting.kind) ? cardFaults(stated(fitting), pointer('/fittings', index)) : [],
+  );

@@ -1,12 +1,13 @@
-import { normalQuantile, pointer, problem, type Problem } from '#lib/kernel';
+import { normalQuantile, pointer, type Problem } from '#lib/kernel';
 import { assumed, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
-import { LEAVE_COST, leaveCostFigure } from '../cut-choice.js';
+import { leaveCostFigure } from '../cut-choice.js';
 import type { MapSettings } from '../extent-request.js';
-import { optionalFaults } from '#lib/asking';
+import { faultsIn, optionalFaults } from '#lib/asking';
 import type { Survey } from '../reading.js';
 import { ratesBehind, READINGS_BEFOREHAND } from './hammer-rates.js';
 import { usualResponse } from './meter-response.js';
+import { mapQuestions } from './questions.js';
 import { levelAlone, type Effects } from './observed.js';
 import { oddsCite, usualOdds, type ReadingOdds } from './reading-odds.js';
 import { withSources, type Source } from './sources.js';
@@ -58,43 +59,21 @@ export function settingsOf(map: MapSettings = {}, sources: readonly Source[] = [
 }
 
 export function settingProblems(map: MapSettings = {}): readonly Problem[] {
-  const chance = { from: 0.01, upTo: 0.99, unit: '(probability)' };
   const odd = { from: 1 / 10_000, upTo: 10_000, unit: '(odds)' };
   const proof = { from: 1e-6, upTo: 1e6, unit: '(odds)' };
-  const { plug = {}, sounding = {} } = map.odds ?? {};
+  const { plug = {}, sounding = {}, meterWet, unreliableShare } = map.odds ?? {};
   return [
-    ...optionalFaults('/map/cutProbability', map.cutProbability, chance),
-    ...optionalFaults(LEAVE_COST.at, map.leaveCostHPerM2, LEAVE_COST),
-    ...optionalFaults('/map/usualBadShare', map.usualBadShare, chance),
-    ...optionalFaults('/map/draws', map.draws, { from: 100, upTo: 5000, unit: 'draws' }),
-    ...optionalFaults('/map/seed', map.seed, { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
-    ...contourProblems(map.contourProbabilities ?? [], chance),
+    ...faultsIn(map, mapQuestions, '/map'),
     ...Object.entries(plug).flatMap(([name, value]) =>
       optionalFaults(pointer('/map/odds/plug', name), value, proof),
     ),
     ...Object.entries(sounding).flatMap(([name, value]) =>
       optionalFaults(pointer('/map/odds/sounding', name), value, odd),
     ),
-    ...optionalFaults('/map/odds/meterWet', map.odds?.meterWet, odd),
-    ...optionalFaults('/map/odds/unreliableShare', map.odds?.unreliableShare, {
-      from: 0,
-      upTo: 1,
-      unit: '(share)',
-    }),
+    ...optionalFaults('/map/odds/meterWet', meterWet, odd),
+    ...optionalFaults('/map/odds/unreliableShare', unreliableShare, { from: 0, upTo: 1, unit: '(share)' }),
   ];
 }
-
-const MOST_CONTOURS = 12;
-
-const contourProblems = (
-  probabilities: readonly number[],
-  chance: { readonly from: number; readonly upTo: number; readonly unit: string },
-): readonly Problem[] =>
-  probabilities.length > MOST_CONTOURS
-    ? [problem('too-many', '/map/contourProbabilities', { count: probabilities.length, most: MOST_CONTOURS })]
-    : probabilities.flatMap((probability, index) =>
-        optionalFaults(pointer('/map/contourProbabilities', index), probability, chance),
-      );
 
 /** Every default that the map of this survey rests on. */
 export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): readonly Figure[] {

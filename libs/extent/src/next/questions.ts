@@ -1,6 +1,6 @@
 import {
   ask,
-  askFor,
+  askOutlines,
   askPart,
   askSome,
   commonPractice,
@@ -9,16 +9,13 @@ import {
   type AnswersTo,
   type Settlement,
 } from '#lib/asking';
-import { Defect, pointer, problem, type Problem } from '#lib/kernel';
-import { readOutline } from '#lib/geometry';
-import type { Place, Reading } from '../reading.js';
+import { Defect, type Problem } from '#lib/kernel';
+import type { Reading } from '../reading.js';
 
 export type ReadingKind = Reading['kind'];
 
 /** Dearest last. */
 export const readingKinds: readonly ReadingKind[] = ['sounding', 'moisture', 'plug'];
-
-const MOST_UNREACHABLE = 100;
 
 /** How the next readings may be taken, as the caller may choose. */
 export const nextQuestions = {
@@ -79,25 +76,16 @@ export const nextQuestions = {
       cite: commonPractice,
     },
   }),
-  unreachable: askFor<readonly (readonly Place[])[], 'unknown'>({
+  unreachable: askOutlines({
     meaning: 'outlines of deck that nobody can get at, as under a raft or a chest',
-    faults: outlineFaults,
+    least: 0,
+    most: 100,
     otherwise: 'unknown',
   }),
 };
 
 export type NextAsked = AnswersTo<typeof nextQuestions>;
 export type NextAnswers = Settlement<typeof nextQuestions>;
-
-function outlineFaults(said: readonly (readonly Place[])[], at: string): readonly Problem[] {
-  if (!Array.isArray(said)) return [problem('not-a-list', at, { of: 'outlines', value: String(said) })];
-  if (said.length > MOST_UNREACHABLE)
-    return [problem('too-many', at, { count: said.length, most: MOST_UNREACHABLE })];
-  return said.flatMap((outline, index) => {
-    const read = readOutline(outline, pointer(at, index));
-    return read.ok ? [] : read.problems;
-  });
-}
 
 const questions = {
   next: askPart({ meaning: 'how the next readings may be taken', of: nextQuestions, otherwise: 'defaults' }),

@@ -2,15 +2,16 @@ import { andThen, pointer, problem, refusal, success, type Outcome, type Problem
 import { readPoint, type Region } from '#lib/geometry';
 import { problemsOf, readPanel, readZones, type ZonesRead } from '../panel-reading.js';
 import { fittingKinds } from './fittings.js';
+import type { FittingOnDeck, OpeningRequest } from './request.js';
+import { ruleProblems } from './rules.js';
 import {
   coreThicknessAsked,
   fittingBaseAsked,
   fittingHolesAsked,
+  optionalFaults,
   skinThicknessAsked,
-} from '../deck-asked.js';
-import type { FittingOnDeck, OpeningRequest } from './request.js';
-import { ruleProblems } from './rules.js';
-import { optionalFaults, within } from '#lib/asking';
+  within,
+} from '#lib/asking';
 
 export interface ReadRequest extends ZonesRead {
   readonly panel: Region;

@@ -77,7 +77,7 @@ export const oldSkinQuestions = {
     meaning: 'thickness',
     description: 'Measured thickness.',
     unit: 'mm',
-    range: { above: 0, upTo: 40 },
+    range: { above: 0, upTo: 60 },
     example: 3,
   }),
   plies: askList({
@@ -114,7 +114,7 @@ export const otherSkinQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
     unit: 'mm',
-    range: { above: 0, upTo: 40 },
+    range: { above: 0, upTo: 60 },
   }),
   alongNPerMm: ask({
     meaning: 'stiffness along',
@@ -308,7 +308,7 @@ export const rebeddedSkinQuestions = {
   skinThicknessMm: ask({
     meaning: 'skin thickness',
     unit: 'mm',
-    range: { above: 0, upTo: 40 },
+    range: { above: 0, upTo: 60 },
     example: 2,
   }),
   opening: askFor<readonly Point[], 'unknown'>({

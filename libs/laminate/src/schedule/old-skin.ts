@@ -4,7 +4,7 @@ import type { Cite } from '#lib/provenance';
 import type { Assumption } from '../assumption.js';
 import { constituentSets, type ResinConstants } from '../ply/constituents.js';
 import { defaultFraction } from '../ply/default-fractions.js';
-import { numberFaults } from '#lib/asking';
+import { numberFaults, skinThicknessAsked } from '#lib/asking';
 import { layupOf, type LaidPly } from '../theory/layup.js';
 import type { PlyLayup, PlyMethod } from '../ply/ply-method.js';
 import { methodFaults } from '../ply/ply-properties.js';
@@ -44,7 +44,7 @@ const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 /** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. Problems point into `old`. */
 export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
-  const faults = numberFaults('/thicknessMm', old.thicknessMm, { above: 0, upTo: 40 });
+  const faults = numberFaults('/thicknessMm', old.thicknessMm, { above: 0, upTo: skinThicknessAsked.range.upTo, unit: 'mm' });
   if (faults.length > 0) return refusal(...faults);
   return old.plies === undefined ? guessed(old, method) : fromPlies(old, old.plies, method);
 }

@@ -1781,13 +1781,17 @@ export type components = {
             readonly warnings: readonly string[];
         };
         readonly BasketChoicesInput: {
+            /** @description Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin. */
             readonly hardeners?: readonly components["schemas"]["HardenerChoiceInput"][];
+            /** @description Left over from another job and still good. */
             readonly onHand?: readonly components["schemas"]["OnHandInput"][];
+            /** @description How the order is put together. */
             readonly options?: components["schemas"]["BasketOptionsInput"];
             /** @description Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since. */
             readonly pricedAt?: string;
             /** @description Price list of the edition; the one the estimates were priced with when absent, which must then be the same for all. */
             readonly priceList?: string;
+            /** @description What else would do. */
             readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
             /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
             readonly supplier?: string;
@@ -1823,27 +1827,36 @@ export type components = {
         readonly BasketNeedInput: {
             /** @description Several estimates may be bought for in one order; each is told its share. */
             readonly estimate?: string;
-            /** @enum {string} */
+            /**
+             * @description Form of the sheet: plain, or scored so that it bends.
+             * @enum {string}
+             */
             readonly form?: "plain" | "scored";
+            /** @description Name of the need, unique in its estimate. */
             readonly id: string;
-            /** @description Material of the catalogue. */
+            /** @description Code of a material of the catalogue. */
             readonly material: string;
             /** @description Hardener of a resin. */
             readonly part?: string;
-            /** @description With waste. */
+            /** @description Quantity with waste. */
             readonly requiredQuantity: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the roll. */
             readonly rollWidthMm?: number | string;
+            /** @description Size of the sheet. */
             readonly sheet?: components["schemas"]["SheetSizeInput"];
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness of the material. */
             readonly thicknessMm?: number | string;
+            /** @description What the need is called on the order. */
             readonly title?: string;
-            /** @enum {string} */
+            /**
+             * @description Unit of the required quantity.
+             * @enum {string}
+             */
             readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
         };
         readonly BasketOptionsInput: {
             /** @description Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order. */
-            readonly hazardBoxKg?: number;
+            readonly hazardBoxKg?: number | string;
             /** @description Whole sheets may be cut by the shop, for its fee, so that they travel as ordinary goods. */
             readonly mayCutSheets?: boolean;
             /** @description Packs that would not keep this long are left out. */
@@ -1853,7 +1866,7 @@ export type components = {
              * @description The validity of the price list is checked against it.
              */
             readonly orderDate?: string;
-            /** @description Absent: true. */
+            /** @description A second best order of another kind is looked for; absent: true. */
             readonly secondBest?: boolean;
             /** @description Suppliers of the list to order from; absent: all. */
             readonly suppliers?: readonly string[];
@@ -1868,11 +1881,15 @@ export type components = {
         readonly BasketRequest: {
             /** @description Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin. */
             readonly hardeners?: readonly components["schemas"]["HardenerChoiceInput"][];
+            /** @description What the order is for. */
             readonly needs: readonly components["schemas"]["BasketNeedInput"][];
+            /** @description Left over from another job and still good. */
             readonly onHand?: readonly components["schemas"]["OnHandInput"][];
+            /** @description How the order is put together. */
             readonly options?: components["schemas"]["BasketOptionsInput"];
-            /** @description Price list of the edition. */
+            /** @description Code of a price list of the edition. */
             readonly priceList: string;
+            /** @description What else would do. */
             readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
         };
         readonly BatchCard: {
@@ -2227,13 +2244,13 @@ export type components = {
             readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
         };
         readonly CamberInput: {
-            /** @description Gap that the bed fills; absent: 1.5 mm. */
+            /** @description Gap that the bed fills. Absent: 1.5 (the largest piece lies within 1 to 1.5 mm of the skin). */
             readonly mostGapMm?: number | string;
             /** @description Length of a piece across the camber; absent: the side of the largest piece. */
             readonly pieceLengthMm?: number | string;
-            /** @description What holds it down; absent: 2, a 20 kg bag on 0.1 m2. */
+            /** @description Pressure that holds the core down. Absent: 2 (a 20 kg bag on 0.1 m2). */
             readonly pressureKPa?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Radius of the camber. */
             readonly radiusMm: number | string;
         };
         /** @description How the core follows a cambered deck. */
@@ -2466,9 +2483,9 @@ export type components = {
             readonly recoatH: components["schemas"]["DatumInput"];
         };
         readonly CommonShareInput: {
-            /** @description Absent: 0.5. */
+            /** @description Share of the variance of rates that they have in common; absent: 0.5. */
             readonly labour?: number;
-            /** @description Absent: 0.3. */
+            /** @description Share of the variance of rates that they have in common; absent: 0.3. */
             readonly part?: number;
         };
         readonly ComparedEstimate: {
@@ -2626,34 +2643,42 @@ export type components = {
             readonly wasteFraction?: components["schemas"]["Figure"];
         };
         readonly CoreBillRequest: {
-            /** @description Absent: the deck is flat. */
+            /** @description Camber of the deck; absent: it is flat. */
             readonly camber?: components["schemas"]["CamberInput"];
             /**
-             * @description From the inner skin to the underside of the outer skin.
+             * @description From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.
              * @example 17.5
              */
             readonly cavityMm: number | string;
-            /** @description Strip along sheet edges that is not used; absent: 0. */
+            /** @description Strip along every edge of the stock that is not used. Absent: 0 (sheet edges are taken as sound). */
             readonly edgeTrimMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description Plain, or scored so that it bends.
+             * @enum {string}
+             */
             readonly form?: "plain" | "scored";
             /** @description Direction of the grain on the deck, from forward to starboard; absent: 0. */
             readonly grainDeg?: number;
             /** @description What an hour of work costs, in the currency of the sheets; absent: the sheets alone decide how the core is divided. */
             readonly hourCost?: number;
-            /** @description Narrowest offcut worth keeping; absent: 150 mm. */
+            /** @description Narrowest offcut worth keeping. Absent: 150 (it still holds a piece of the size bedded by hand). */
             readonly keepFromMm?: number | string;
-            /** @description Width that the blade takes; absent: 2 mm. */
+            /** @description Width that the blade takes. Absent: 2 (a fine saw or a stout knife). */
             readonly kerfMm?: number | string;
             /**
              * @description Code of a core in the catalogue.
              * @example core-balsa-150
              */
             readonly material: string;
+            /** @description How core is divided into pieces. */
             readonly mosaicRules?: components["schemas"]["MosaicRulesInput"];
+            /** @description The customer's own pieces of the same core. */
             readonly offcuts?: readonly components["schemas"]["OwnOffcutInput"][];
+            /** @description How heavy and how wet the old core is. */
             readonly oldCore?: components["schemas"]["OldCoreMassInput"];
+            /** @description Openings to fill. */
             readonly openings: readonly components["schemas"]["DrawnOpeningInput"][];
+            /** @description The same seed gives the same layout; absent: 1. */
             readonly seed?: number;
             /** @description What can be bought; absent: the material's formats, the smallest area being the cheapest. */
             readonly sheets?: readonly components["schemas"]["SheetOnSaleInput"][];
@@ -2662,14 +2687,15 @@ export type components = {
              * @enum {string}
              */
             readonly skin?: "re-bed" | "relay";
+            /** @description How thick the beds are and how the skin sits. */
             readonly stackRules?: components["schemas"]["StackRulesInput"];
             /** @description Lines the deck rests on; no joint runs along one. */
-            readonly supports?: readonly components["schemas"]["SupportLineInput"][];
+            readonly supports?: readonly components["schemas"]["CoreSupportInput"][];
             /** @description After this time the best layout so far is the answer; absent: 20. */
             readonly timeLimitS?: number;
             /** @description A thickness of the list that is insisted on. */
             readonly wantedMm?: number | string;
-            /** @description Thousands of pairs of pieces looked at for each thickness; absent: 4000. */
+            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000. */
             readonly workUnits?: number;
         };
         readonly CoreCut: {
@@ -2824,6 +2850,24 @@ export type components = {
             readonly volumeL: number;
             readonly widthMm: number;
         };
+        readonly CoreSupportInput: {
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
+            readonly from: readonly number[];
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
+            readonly to: readonly number[];
+        };
         readonly CoreValuesInput: {
             /** @description Through the thickness. */
             readonly compressiveModulusMPa: number;
@@ -2963,9 +3007,13 @@ export type components = {
             readonly causeClass: "sudden" | "pre-existing" | "maintenance";
             /** @description Unique among the lines; a revision is compared by it. */
             readonly code: string;
+            /** @description Wear of the part, shown beside the amount, which it does not change. */
             readonly depreciation?: components["schemas"]["DepreciationInput"];
+            /** @description Quantity without waste, in the unit of the line. */
             readonly netQuantity: number;
+            /** @description Note beside the line. */
             readonly note?: string;
+            /** @description Packs that are bought, priced instead of a rate. */
             readonly packs?: readonly components["schemas"]["LinePackInput"][];
             /**
              * @description Only parts depreciate; hire, yard charges and disposal count as labour.
@@ -2981,15 +3029,23 @@ export type components = {
              * @enum {string}
              */
             readonly scope?: "in" | "out";
-            /** @enum {string} */
+            /**
+             * @description Where the line stands in the roll-up.
+             * @enum {string}
+             */
             readonly section: "labour" | "materials" | "consumables" | "safety" | "hire" | "yard" | "subcontract" | "disposal" | "freight";
+            /** @description Least and most of the amount, as factors of it, at the extent recorded. */
             readonly spread?: components["schemas"]["LineSpreadInput"];
             /** @description Step of the job. */
             readonly stage?: string;
             /** @description Code of one of taxGroups. */
             readonly taxGroup: string;
+            /** @description What the line says. */
             readonly title: string;
-            /** @enum {string} */
+            /**
+             * @description Unit of the quantities and of the rate.
+             * @enum {string}
+             */
             readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
             /** @description Exact price per unit; absent where packs are priced. */
             readonly unitRate?: string;
@@ -3091,26 +3147,31 @@ export type components = {
             };
         };
         readonly CostRollupRequest: {
+            /** @description Contingency, as an amount. */
             readonly contingencyAmount?: string;
             /** @description Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none. */
             readonly contingencyPercent?: string;
             /**
-             * @description Every price is in it; nothing is converted.
+             * @description Every price is in it; nothing is converted. A code of ISO 4217.
              * @example EUR
+             * @enum {string}
              */
-            readonly currency: string;
+            readonly currency: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+            /** @description What the job holds. */
             readonly lines: readonly components["schemas"]["CostLineInput"][];
-            /** @description On the sum of the lines. */
+            /** @description Overhead, as a percentage of the sum of the lines. */
             readonly overheadPercent?: string;
-            /** @description On lines and overhead. */
+            /** @description Profit, as a percentage of lines and overhead. */
             readonly profitPercent?: string;
+            /** @description How the range is worked out. */
             readonly risk?: components["schemas"]["RiskTermsInput"];
             /**
-             * @description Absent: half-away-from-zero.
+             * @description How each amount is rounded; absent: half-away-from-zero.
              * @enum {string}
              */
             readonly rounding?: "half-away-from-zero" | "half-to-even" | "floor" | "ceiling";
-            readonly taxGroups: readonly components["schemas"]["TaxGroupInput"][];
+            /** @description Taxes that lines may bear. */
+            readonly taxGroups: readonly components["schemas"]["LineTaxGroupInput"][];
         };
         readonly CostSection: {
             readonly amount: components["schemas"]["MoneyJson"];
@@ -3460,8 +3521,9 @@ export type components = {
             readonly edgeTrimMm: number | string;
             /** @description Width that the blade takes. */
             readonly kerfMm: number | string;
+            /** @description What is to be cut. */
             readonly pieces: readonly components["schemas"]["NestPieceInput"][];
-            /** @description Plies off a roll: x runs along it. */
+            /** @description A roll that plies come off: x runs along it. */
             readonly roll?: components["schemas"]["RollInput"];
             /** @description The same seed gives the same layout; absent: 1. */
             readonly seed?: number;
@@ -3628,8 +3690,9 @@ export type components = {
             readonly zones?: readonly components["schemas"]["ZoneInput"][];
         };
         readonly DepreciationInput: {
+            /** @description Age of the part. */
             readonly ageYears: number;
-            /** @description Straight-line life, where no percentage is given. */
+            /** @description Straight-line life of the part, where no percentage is given. */
             readonly lifeYears?: number;
             /**
              * @description Percentage taken off the price of the part, 0 to 100.
@@ -4304,8 +4367,11 @@ export type components = {
             readonly plan?: components["schemas"]["OpeningPlan"];
         };
         readonly ExtentFactorInput: {
+            /** @description Most that may be found, over what is recorded. */
             readonly high: number;
+            /** @description What will likely be found, over what is recorded. */
             readonly likely: number;
+            /** @description Least that may be found, over what is recorded. */
             readonly low: number;
         };
         readonly ExtentFigures: {
@@ -4586,7 +4652,9 @@ export type components = {
             readonly sigmaBelow?: number;
         };
         readonly HardenerChoiceInput: {
+            /** @description Hardener that cures it. */
             readonly hardener: string;
+            /** @description Resin of the order. */
             readonly resin: string;
         };
         readonly HardenerInput: {
@@ -5116,11 +5184,15 @@ export type components = {
             readonly supplier: string;
         };
         readonly LinePackInput: {
+            /** @description Packs that are bought. */
             readonly count: number;
+            /** @description Name of the pack. */
             readonly name: string;
             /** @description Price of one pack. */
             readonly price: string;
+            /** @description Number of the pack at its supplier. */
             readonly sku: string;
+            /** @description Supplier of the pack. */
             readonly supplier: string;
         };
         readonly LineQuantity: {
@@ -5138,6 +5210,17 @@ export type components = {
             readonly high: number;
             /** @description Least amount as a share of the likely one. */
             readonly low: number;
+        };
+        readonly LineTaxGroupInput: {
+            /** @description Code of the tax group. */
+            readonly code: string;
+            /** @description Name of the tax, as it is printed. */
+            readonly name: string;
+            /**
+             * @description Percentage of tax.
+             * @example 20
+             */
+            readonly percent: string;
         };
         readonly LoadResult: {
             readonly code: string;
@@ -5259,22 +5342,26 @@ export type components = {
             };
         };
         readonly MaterialVariantInput: {
-            /** @enum {string} */
+            /**
+             * @description Form of the sheet: plain, or scored so that it bends.
+             * @enum {string}
+             */
             readonly form?: "plain" | "scored";
-            /** @description Material of the catalogue. */
+            /** @description Code of a material of the catalogue. */
             readonly material: string;
             /** @description Hardener of a resin. */
             readonly part?: string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the roll. */
             readonly rollWidthMm?: number | string;
+            /** @description Size of the sheet. */
             readonly sheet?: components["schemas"]["SheetSizeInput"];
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness of the material. */
             readonly thicknessMm?: number | string;
         };
         readonly MeterInput: {
-            /** @description On sound, dry deck of the same build. */
+            /** @description Reading on sound, dry deck of the same build. */
             readonly dryReference: number;
-            /** @description On soaked core. */
+            /** @description Reading on soaked core. */
             readonly wetReference: number;
         };
         readonly MeterReading: {
@@ -5287,7 +5374,13 @@ export type components = {
             readonly value: number;
         };
         readonly MeterReadingInput: {
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly at: readonly number[];
             /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
             readonly isUnreliable?: boolean;
@@ -5296,7 +5389,7 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "moisture";
-            /** @description On the scale of the meter itself. */
+            /** @description Reading, on the scale of the meter itself. */
             readonly value: number;
         };
         readonly MethodChoice: {
@@ -5473,31 +5566,31 @@ export type components = {
             readonly words: string;
         };
         readonly MosaicRulesInput: {
-            /** @description Core bedded in one go, before the bed stiffens; absent: 1. */
-            readonly bayM2?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Core bedded in one go. Absent: 1 (the bed must still be soft when the last piece of it is pressed). */
+            readonly bayM2?: number | string;
+            /** @description Diameter of bleed holes. Absent: 4 (air under unscored core gets out). */
             readonly bleedDiameterMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Spacing of bleed holes. Absent: 100 (air under unscored core gets out). */
             readonly bleedSpacingMm?: number | string;
-            /** @description Largest piece that is slid under a lip; absent: 0.046. */
-            readonly handPieceM2?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Largest piece slid under a lip. Absent: 0.046 (about half a square foot is slid and turned by hand without scraping its bed off). */
+            readonly handPieceM2?: number | string;
+            /** @description Gap at each joint. Absent: 2 (room for the bedding to rise between pieces). */
             readonly jointGapMm?: number | string;
             /** @description Largest piece bedded from above; absent: the material's own figure. */
-            readonly largestPieceM2?: number;
-            /** @description Narrowest piece slid under a lip; absent: 100 mm. */
+            readonly largestPieceM2?: number | string;
+            /** @description Narrowest piece slid under a lip. Absent: 100 (fingers must hold it in the opening while it goes under). */
             readonly leastLipPieceMm?: number | string;
-            /** @description Smallest piece; absent: 25. */
+            /** @description Smallest piece. Absent: 25 (smaller bits are quicker filled than cut). */
             readonly leastPieceCm2?: number;
-            /** @description A slot narrower than this is filled solid; absent: 75 mm. */
+            /** @description Narrowest slot that takes core. Absent: 75 (paste, solid laminate or a strip of high density fills a narrower one). */
             readonly leastSlotMm?: number | string;
-            /** @description An undercut no deeper than this is filled solid; absent: 75 mm. */
+            /** @description Deepest undercut that is filled rather than cored. Absent: 75 (the reach of hooked tools: filler goes under the lip first, the core in the field after it). */
             readonly lipFillMm?: number | string;
-            /** @description Narrowest piece; absent: 40 mm. */
+            /** @description Narrowest piece. Absent: 40 (a narrower one cannot be held, coated and bedded; it is filled instead). */
             readonly narrowestMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Distance between joints of neighbouring rows. Absent: 100 (joints that line up make a hinge). */
             readonly staggerMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Distance of joints from a support. Absent: 15 (the core carries its shear there). */
             readonly supportClearanceMm?: number | string;
         };
         readonly NamedFabricInput: {
@@ -5538,11 +5631,11 @@ export type components = {
         readonly NestPieceInput: {
             /** @description How many alike; absent: 1. */
             readonly count?: number;
-            /** @description Holes in it; other pieces may be cut from them. */
+            /** @description Holes in the piece; other pieces may be cut from them. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
             /** @description Name of the piece, unique in the request. */
             readonly id: string;
-            /** @description Its edge. */
+            /** @description The edge of the piece. */
             readonly outline: readonly (readonly number[])[];
             /** @description Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn. */
             readonly turnsDeg: readonly number[];
@@ -5701,13 +5794,21 @@ export type components = {
             readonly worthH: number;
         };
         readonly NextReadingsRequest: {
+            /** @description Fittings through the deck. */
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            /** @description How readings become a map. */
             readonly map?: components["schemas"]["MapSettingsInput"];
+            /** @description How the deck is opened. */
             readonly method?: components["schemas"]["OpeningMethodInput"];
+            /** @description How the next readings may be taken. */
             readonly next?: components["schemas"]["NextAskedInput"];
+            /** @description The outer skin. */
             readonly outerSkin?: components["schemas"]["SkinInput"];
+            /** @description The panel of deck. */
             readonly panel: components["schemas"]["PanelInput"];
+            /** @description Rules of the trade. */
             readonly rules?: components["schemas"]["OpeningRulesInput"];
+            /** @description Readings so far; none yet is an answer too. */
             readonly survey: components["schemas"]["SurveySoFarInput"];
             /** @description What is opened as things stand; absent: what the map would open. */
             readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
@@ -5809,8 +5910,9 @@ export type components = {
             readonly thicknessMm: number | string;
         };
         readonly OldCoreMassInput: {
+            /** @description Density of the old core; absent: that of the new one. */
             readonly densityKgPerM3?: number;
-            /** @description Water in it, parts of its dry mass. */
+            /** @description Water in the old core, parts of its dry mass: 1.5 is wetter than its own weight. */
             readonly moistureFraction?: number;
         };
         readonly OldSkinInput: {
@@ -5847,20 +5949,29 @@ export type components = {
             };
         };
         readonly OnHandInput: {
-            /** @enum {string} */
+            /**
+             * @description Form of the sheet: plain, or scored so that it bends.
+             * @enum {string}
+             */
             readonly form?: "plain" | "scored";
-            /** @description Material of the catalogue. */
+            /** @description Code of a material of the catalogue. */
             readonly material: string;
+            /** @description Months for which it keeps. */
             readonly monthsLeft?: number;
             /** @description Hardener of a resin. */
             readonly part?: string;
+            /** @description Quantity left over and still good. */
             readonly quantity: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the roll. */
             readonly rollWidthMm?: number | string;
+            /** @description Size of the sheet. */
             readonly sheet?: components["schemas"]["SheetSizeInput"];
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness of the material. */
             readonly thicknessMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description Unit of the quantity on hand.
+             * @enum {string}
+             */
             readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
         };
         readonly OpenedPanelInput: {
@@ -5990,19 +6101,28 @@ export type components = {
             readonly undercutReachMm?: number | string;
         };
         readonly OpeningsRequest: {
+            /** @description The old core. */
             readonly core: components["schemas"]["OldCoreInput"];
             /**
              * @description How the extent was found; readings can lower it, never raise it.
              * @enum {string}
              */
             readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            /** @description Fittings through the deck. */
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            /** @description The inner skin. */
             readonly innerSkin: components["schemas"]["SkinInput"];
+            /** @description How readings become a map. */
             readonly map?: components["schemas"]["MapSettingsInput"];
+            /** @description How the deck is opened. */
             readonly method?: components["schemas"]["OpeningMethodInput"];
+            /** @description The outer skin. */
             readonly outerSkin: components["schemas"]["SkinInput"];
+            /** @description The panel of deck. */
             readonly panel: components["schemas"]["PanelInput"];
+            /** @description Rules of the trade. */
             readonly rules?: components["schemas"]["OpeningRulesInput"];
+            /** @description Readings of hammer, meter and plugs. */
             readonly survey?: components["schemas"]["SurveyInput"];
             /** @description Bad core as somebody drew it; absent: mapped from the readings. */
             readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
@@ -6017,7 +6137,7 @@ export type components = {
             readonly holes?: readonly (readonly (readonly number[])[])[];
             /** @description Name of the zone. */
             readonly id: string;
-            /** @description The region of bad core.. */
+            /** @description The region of bad core. */
             readonly outline: readonly (readonly number[])[];
         };
         readonly OpenSkinAnswer: {
@@ -6213,14 +6333,17 @@ export type components = {
         };
         readonly OwnOffcutInput: {
             /**
-             * @description Absent: plain.
+             * @description Plain, or scored so that it bends; absent: plain.
              * @enum {string}
              */
             readonly form?: "plain" | "scored";
+            /** @description Bad spots and cut-outs of the offcut. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Name of the offcut, unique in the request. */
             readonly id: string;
+            /** @description The edge of the offcut as it is. */
             readonly outline: readonly (readonly number[])[];
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness of the offcut. */
             readonly thicknessMm: number | string;
         };
         readonly PackContentInput: {
@@ -6403,7 +6526,7 @@ export type components = {
              * @enum {string}
              */
             readonly edges?: "simply-supported" | "clamped";
-            /** @description Hatches and other openings in the deck.. */
+            /** @description Hatches and other openings in the deck. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
             /** @description Shown by a drop test with every hole sealed from below; a vacuum bag needs it. */
             readonly isInnerSkinAirtight?: boolean;
@@ -6420,7 +6543,7 @@ export type components = {
              */
             readonly outerSkinState?: "whole" | "cracked";
             /**
-             * @description The edge of the panel, from support to support..
+             * @description The edge of the panel, from support to support.
              * @example [
              *       [
              *         0,
@@ -6762,13 +6885,28 @@ export type components = {
             readonly outerSkinMm?: number;
         };
         readonly PlugInput: {
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly at: readonly number[];
-            /** @enum {string} */
+            /**
+             * @description What the plug showed.
+             * @enum {string}
+             */
             readonly condition: "dry-sound" | "damp-sound" | "wet-bonded" | "rotten" | "debonded-dry";
-            /** @description A number in mm, or text with a unit. */
+            /**
+             * @description Thickness of the core: mm, or text with a unit.
+             * @example 1/2 in
+             */
             readonly coreMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /**
+             * @description Thickness of the skin: mm, or text with a unit.
+             * @example 1/8 in
+             */
             readonly innerSkinMm?: number | string;
             /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
             readonly isUnreliable?: boolean;
@@ -6777,8 +6915,12 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "plug";
+            /** @description Moisture of the core in the plug, parts of its dry mass. */
             readonly moisturePercent?: number;
-            /** @description A number in mm, or text with a unit. */
+            /**
+             * @description Thickness of the skin: mm, or text with a unit.
+             * @example 1/8 in
+             */
             readonly outerSkinMm?: number | string;
         };
         readonly PlyLine: {
@@ -7666,7 +7808,7 @@ export type components = {
         readonly RollInput: {
             /** @description Longest length that can be had. */
             readonly longestMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the roll. */
             readonly widthMm: number | string;
         };
         readonly RollPiece: {
@@ -8020,18 +8162,19 @@ export type components = {
             readonly workUnits: number;
         };
         readonly SheetOnSaleInput: {
+            /** @description How many there are. */
             readonly available?: number;
             /** @description With the fee for cutting a half or quarter sheet; costs are only compared. */
             readonly cost: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length of the sheet. */
             readonly lengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the sheet. */
             readonly widthMm: number | string;
         };
         readonly SheetSizeInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length of the sheet. */
             readonly lengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width of the sheet. */
             readonly widthMm: number | string;
         };
         /** @description Where bought core goes, in whole square millimetres: the parts add up to the sheet exactly. */
@@ -8164,7 +8307,13 @@ export type components = {
             readonly sound: "dull" | "sharp" | "void";
         };
         readonly SoundingInput: {
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly at: readonly number[];
             /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
             readonly isUnreliable?: boolean;
@@ -8173,7 +8322,10 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "sounding";
-            /** @enum {string} */
+            /**
+             * @description Sound of the hammer.
+             * @enum {string}
+             */
             readonly sound: "sharp" | "dull" | "void";
         };
         readonly SourceInput: {
@@ -8261,17 +8413,17 @@ export type components = {
             readonly wetLine: components["schemas"]["Figure"];
         };
         readonly StackRulesInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description A bond line as a notched spreader leaves it. Absent: 0.89 (what a 1/4 in notch leaves). */
             readonly bondLineMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Highest the skin may sit. Absent: 0 (a proud skin cannot be faired away). */
             readonly highestFlushMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description The thinnest that still fills, pressed hard. Absent: 0.25 (a tight bed on balsa, pressed). */
             readonly leastBondLineMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Lowest the skin may sit. Absent: -1 (a millimetre low is faired). */
             readonly lowestFlushMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description The thickest bed of filled resin. Absent: 3 (a paste bed of 1 to 3 mm). */
             readonly mostBondLineMm?: number | string;
-            /** @description Resin under plies laid wet on the core. */
+            /** @description Resin under plies laid wet on the core. Absent: 0.1 (the first ply lies on the core in its own resin; there is no bed of paste). */
             readonly wetLineMm?: number | string;
         };
         /** @description A group of plies that may be laid wet on wet. */
@@ -8381,7 +8533,7 @@ export type components = {
         readonly StockSheetInput: {
             /** @description How many there are; absent: as many as it takes. Needed for a sheet that costs nothing. */
             readonly available?: number;
-            /** @description In any one currency; costs are only compared. */
+            /** @description Cost in any one currency; costs are only compared. */
             readonly cost: number;
             /** @description Bad spots and cut-outs. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
@@ -8428,12 +8580,15 @@ export type components = {
             readonly workUnits: number;
         };
         readonly SubstituteInput: {
+            /** @description What is asked for. */
             readonly insteadOf: components["schemas"]["MaterialVariantInput"];
-            /** @description For each unit replaced; steers the choice and is not paid. */
+            /** @description What the trouble is worth for each unit replaced; steers the choice and is not paid. */
             readonly penaltyPerUnit: string;
             /** @description Units of the substitute that do the work of one unit. */
             readonly ratio: number;
+            /** @description Why it would do. */
             readonly reason: string;
+            /** @description What would do as well. */
             readonly use: components["schemas"]["MaterialVariantInput"];
         };
         readonly Substitution: {
@@ -8573,7 +8728,9 @@ export type components = {
             readonly readings: readonly (components["schemas"]["Sounding"] | components["schemas"]["MeterReading"] | components["schemas"]["Plug"])[];
         };
         readonly SurveyInput: {
+            /** @description What the meter says of sound and of soaked deck; needed beside its readings. */
             readonly meter?: components["schemas"]["MeterInput"];
+            /** @description Soundings, meter readings and plugs, in any order. */
             readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
         };
         readonly Surveyor: {
@@ -8590,7 +8747,9 @@ export type components = {
             readonly qualification?: string;
         };
         readonly SurveySoFarInput: {
+            /** @description What the meter says of sound and of soaked deck; needed beside its readings. */
             readonly meter?: components["schemas"]["MeterInput"];
+            /** @description Soundings, meter readings and plugs, in any order. */
             readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
         };
         /** @description What a supplier's sheet did to a price list of a draft. */
@@ -9067,7 +9226,7 @@ export type components = {
             readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
             /** @description Name of the zone. */
             readonly id: string;
-            /** @description The region of bad core.. */
+            /** @description The region of bad core. */
             readonly outline: readonly (readonly number[])[];
         };
         readonly ZoneRecord: {

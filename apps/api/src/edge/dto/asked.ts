@@ -14,6 +14,7 @@ import {
   Text,
   Texts,
 } from './plain-fields.js';
+import { Outlines, Point, Points } from './points.js';
 import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';
 
 /**
@@ -37,6 +38,12 @@ export function Asked({ form, ...question }: Question): PropertyDecorator {
       return CalendarDate(said);
     case 'each':
       return listField(form, said);
+    case 'place':
+      return Point(said);
+    case 'outline':
+      return Points({ ...said, least: form.least, most: form.most });
+    case 'outlines':
+      return Outlines({ ...said, least: form.least, most: form.most });
     default:
       throw new Defect(`"${question.meaning}" has parts of its own: name their class`);
   }

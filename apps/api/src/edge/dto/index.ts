@@ -16,5 +16,5 @@ export {
   Texts,
 } from './plain-fields.js';
 export { Instant } from './instant.js';
-export { MOST_VERTICES, Outline, Outlines, Point, Points } from './points.js';
+export { Outline, Outlines, Point, Points } from './points.js';
 export { Area, ArealMass, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';

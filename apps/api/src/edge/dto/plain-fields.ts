@@ -1,4 +1,5 @@
 import { getSchemaPath } from '@nestjs/swagger';
+import { codeForm, decimalForm, labelForm } from '#lib/asking';
 import { below, problem, type Problem } from '#lib/kernel';
 import { numberFaults, numberSchema, type Range } from './quantities.js';
 import { Field, filled, isRecord, problemsOf, shownValue, type DtoClass, type Said } from './field.js';
@@ -26,26 +27,10 @@ const textSchema = ({ atLeast = 1, atMost = 200, form }: TextLimits) => ({
 });
 
 /** A stable code: lower-case words joined by hyphens. */
-export const Code = (said: Said = {}): PropertyDecorator =>
-  Text({
-    ...said,
-    atMost: 80,
-    form: {
-      pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/,
-      words: 'a code of lower-case letters, digits, dots and hyphens',
-    },
-  });
+export const Code = (said: Said = {}): PropertyDecorator => Text({ ...said, ...codeForm });
 
 /** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
-export const Label = (said: Said = {}): PropertyDecorator =>
-  Text({
-    ...said,
-    atMost: 60,
-    form: {
-      pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
-      words: 'a short name of letters, digits, dots, hyphens and underscores',
-    },
-  });
+export const Label = (said: Said = {}): PropertyDecorator => Text({ ...said, ...labelForm });
 
 /** An ISO 8601 calendar date. */
 export const CalendarDate = (said: Said = {}): PropertyDecorator =>
@@ -79,14 +64,7 @@ const dateFaults = (value: unknown): readonly Problem[] =>
 
 /** Exact decimal text, such as a price: "12.50". */
 export const DecimalText = (said: Said & { readonly decimals?: number } = {}): PropertyDecorator =>
-  Text({
-    ...said,
-    atMost: 20,
-    form: {
-      pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${said.decimals ?? 6}})?$`),
-      words: 'a decimal number in text such as "12.50", without sign or grouping',
-    },
-  });
+  Text({ ...said, ...decimalForm(said.decimals) });
 
 export const Flag = (said: Said = {}): PropertyDecorator =>
   Field({

@@ -1,15 +1,13 @@
+import { FARTHEST_MM, MOST_CORNERS } from '#lib/geometry';
 import { problem, type Problem } from '#lib/kernel';
 import { Field, shownValue, type Said } from './field.js';
 import { listFaults, listSchema, type ListLimits } from './plain-fields.js';
 
-export const MOST_VERTICES = 2000;
-/** A kilometre: no deck is longer, and a coordinate beyond it is a slip of unit. */
-const MOST_MM = 1_000_000;
 
 /** The schema of `[xMm, yMm]`, x forward, y to starboard. */
 export const pointSchema = {
   type: 'array' as const,
-  items: { type: 'number' as const, minimum: -MOST_MM, maximum: MOST_MM },
+  items: { type: 'number' as const, minimum: -FARTHEST_MM, maximum: FARTHEST_MM },
   minItems: 2,
   maxItems: 2,
   description: '[xMm, yMm]: x forward, y to starboard, in the deck plane.',
@@ -33,7 +31,7 @@ export const Points = (said: Said & ListLimits = {}): PropertyDecorator =>
     schema: {
       type: 'array',
       items: pointSchema,
-      ...listSchema({ most: MOST_VERTICES, ...said }),
+      ...listSchema({ most: MOST_CORNERS, ...said }),
       ...describedBy(said),
       ...examples(said),
     },
@@ -53,7 +51,7 @@ export const Outlines = (said: Said & ListLimits = {}): PropertyDecorator =>
       ),
     schema: {
       type: 'array',
-      items: { type: 'array', items: pointSchema, minItems: 3, maxItems: MOST_VERTICES },
+      items: { type: 'array', items: pointSchema, minItems: 3, maxItems: MOST_CORNERS },
       ...listSchema({ most: 100, ...said }),
       ...describedBy(said),
       ...examples(said),
@@ -62,7 +60,7 @@ export const Outlines = (said: Said & ListLimits = {}): PropertyDecorator =>
 
 function pointListFaults(
   value: unknown,
-  { least = 0, most = MOST_VERTICES }: ListLimits,
+  { least = 0, most = MOST_CORNERS }: ListLimits,
 ): readonly Problem[] {
   if (Array.isArray(value) && value.length <= most && value.length >= least && value.every(isPoint))
     return [];
@@ -74,7 +72,7 @@ export const pointFaults = (value: unknown): readonly Problem[] =>
     ? []
     : [
         problem('not-a-point', '', {
-          mostMm: MOST_MM,
+          mostMm: FARTHEST_MM,
           value: Array.isArray(value) && value.length <= 4 ? shortList(value) : shownValue(value),
         }),
       ];
@@ -85,7 +83,7 @@ const isPoint = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && isCoordinate(value[0]) && isCoordinate(value[1]);
 
 const isCoordinate = (value: unknown): boolean =>
-  typeof value === 'number' && value >= -MOST_MM && value <= MOST_MM;
+  typeof value === 'number' && value >= -FARTHEST_MM && value <= FARTHEST_MM;
 
 const examples = ({ example }: Said) => (example === undefined ? {} : { examples: [example] });
 const describedBy = ({ description }: Said) => (description === undefined ? {} : { description });

@@ -6,7 +6,18 @@ import {
   OnHandDto,
   SubstituteDto,
 } from '../../estimating/basket/basket.dto.js';
-import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts, Whole } from '../../edge/dto/index.js';
+import { orderQuestions } from '#lib/costing';
+import {
+  AskedPart,
+  AskedParts,
+  CalendarDate,
+  Code,
+  OneOf,
+  Part,
+  Text,
+  Texts,
+  Whole,
+} from '../../edge/dto/index.js';
 import { PageSize } from '../../edge/dto/query.js';
 import { DefectRecordDto } from '../../inputs/defect-record.dto.js';
 
@@ -156,16 +167,16 @@ export class BasketChoicesDto implements BasketChoices {
   })
   readonly together?: readonly string[];
 
-  @Parts(() => HardenerChoiceDto, { optional: true, most: 50 })
+  @AskedParts(orderQuestions.hardeners, () => HardenerChoiceDto)
   readonly hardeners?: readonly HardenerChoiceDto[];
 
-  @Parts(() => SubstituteDto, { optional: true, most: 100 })
+  @AskedParts(orderQuestions.substitutes, () => SubstituteDto)
   readonly substitutes?: readonly SubstituteDto[];
 
-  @Parts(() => OnHandDto, { optional: true, most: 500 })
+  @AskedParts(orderQuestions.onHand, () => OnHandDto)
   readonly onHand?: readonly OnHandDto[];
 
-  @Part(() => BasketOptionsDto, { optional: true })
+  @AskedPart(orderQuestions.options, () => BasketOptionsDto)
   readonly options?: BasketOptionsDto;
 }
 

@@ -1,5 +1,12 @@
 import {
-  unitCodes,
+  basketOptionQuestions,
+  basketQuestions,
+  hardenerChoiceQuestions,
+  needQuestions,
+  onHandQuestions,
+  sheetSizeQuestions,
+  substituteQuestions,
+  variantQuestions,
   type BasketByCode,
   type BasketNeed,
   type BasketOptions,
@@ -8,187 +15,132 @@ import {
   type Transport,
 } from '#lib/costing';
 import type { MaterialVariant } from '#lib/takeoff';
-import {
-  CalendarDate,
-  Code,
-  DecimalText,
-  Flag,
-  Length,
-  Num,
-  OneOf,
-  Part,
-  Parts,
-  Text,
-  Texts,
-} from '../../edge/dto/index.js';
-
-const units = Object.keys(unitCodes);
+import { Asked, AskedPart, AskedParts } from '../../edge/dto/index.js';
 
 export class SheetSizeDto {
-  @Length({ above: 0, upTo: 10_000 })
+  @Asked(sheetSizeQuestions.lengthMm)
   readonly lengthMm!: number;
 
-  @Length({ above: 0, upTo: 10_000 })
+  @Asked(sheetSizeQuestions.widthMm)
   readonly widthMm!: number;
 }
 
 /** A material in the form that is meant; fields left out may be anything. */
 export class MaterialVariantDto implements MaterialVariant {
-  @Code({ description: 'Material of the catalogue.' })
+  @Asked(variantQuestions.material)
   readonly material!: string;
 
-  @Code({ optional: true, description: 'Hardener of a resin.' })
+  @Asked(variantQuestions.part)
   readonly part?: string;
 
-  @Length({ optional: true, above: 0, upTo: 200 })
+  @Asked(variantQuestions.thicknessMm)
   readonly thicknessMm?: number;
 
-  @OneOf(['plain', 'scored'], { optional: true })
+  @Asked(variantQuestions.form)
   readonly form?: 'plain' | 'scored';
 
-  @Part(() => SheetSizeDto, { optional: true })
+  @AskedPart(variantQuestions.sheet, () => SheetSizeDto)
   readonly sheet?: SheetSizeDto;
 
-  @Length({ optional: true, above: 0, upTo: 10_000 })
+  @Asked(variantQuestions.rollWidthMm)
   readonly rollWidthMm?: number;
 }
 
 export class BasketNeedDto extends MaterialVariantDto implements BasketNeed {
-  @Text({ atMost: 120 })
+  @Asked(needQuestions.id)
   readonly id!: string;
 
-  @Text({ optional: true })
+  @Asked(needQuestions.title)
   readonly title?: string;
 
-  @Text({
-    optional: true,
-    atMost: 80,
-    description: 'Several estimates may be bought for in one order; each is told its share.',
-  })
+  @Asked(needQuestions.estimate)
   readonly estimate?: string;
 
-  @Num({ from: 0, upTo: 1e6, description: 'With waste.' })
+  @Asked(needQuestions.requiredQuantity)
   readonly requiredQuantity!: number;
 
-  @OneOf(units)
+  @Asked(needQuestions.unit)
   readonly unit!: string;
 }
 
 export class HardenerChoiceDto {
-  @Code()
+  @Asked(hardenerChoiceQuestions.resin)
   readonly resin!: string;
 
-  @Code()
+  @Asked(hardenerChoiceQuestions.hardener)
   readonly hardener!: string;
 }
 
 export class SubstituteDto implements Substitute {
-  @Part(() => MaterialVariantDto)
+  @AskedPart(substituteQuestions.insteadOf, () => MaterialVariantDto)
   readonly insteadOf!: MaterialVariantDto;
 
-  @Part(() => MaterialVariantDto)
+  @AskedPart(substituteQuestions.use, () => MaterialVariantDto)
   readonly use!: MaterialVariantDto;
 
-  @Num({ above: 0, upTo: 1000, description: 'Units of the substitute that do the work of one unit.' })
+  @Asked(substituteQuestions.ratio)
   readonly ratio!: number;
 
-  @DecimalText({ description: 'For each unit replaced; steers the choice and is not paid.' })
+  @Asked(substituteQuestions.penaltyPerUnit)
   readonly penaltyPerUnit!: string;
 
-  @Text({ atMost: 400 })
+  @Asked(substituteQuestions.reason)
   readonly reason!: string;
 }
 
 export class OnHandDto extends MaterialVariantDto implements OnHand {
-  @Num({ from: 0, upTo: 1e6 })
+  @Asked(onHandQuestions.quantity)
   readonly quantity!: number;
 
-  @OneOf(units)
+  @Asked(onHandQuestions.unit)
   readonly unit!: string;
 
-  @Num({ optional: true, from: 0, upTo: 600, unit: 'months' })
+  @Asked(onHandQuestions.monthsLeft)
   readonly monthsLeft?: number;
 }
 
 export class BasketOptionsDto implements BasketOptions {
-  @OneOf(['ground', 'air', 'collect'], {
-    optional: true,
-    description: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.',
-  })
+  @Asked(basketOptionQuestions.transport)
   readonly transport?: Transport;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 120,
-    unit: 'months',
-    description: 'Packs that would not keep this long are left out.',
-  })
+  @Asked(basketOptionQuestions.monthsUntilUse)
   readonly monthsUntilUse?: number;
 
-  @Texts({
-    optional: true,
-    least: 1,
-    most: 50,
-    each: { atMost: 80 },
-    description: 'Suppliers of the list to order from; absent: all.',
-  })
+  @Asked(basketOptionQuestions.suppliers)
   readonly suppliers?: readonly string[];
 
-  @Num({
-    optional: true,
-    above: 0,
-    upTo: 1000,
-    unit: 'kg',
-    description:
-      'Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order.',
-  })
+  @Asked(basketOptionQuestions.hazardBoxKg)
   readonly hazardBoxKg?: number;
 
-  @Flag({
-    optional: true,
-    description: 'Whole sheets may be cut by the shop, for its fee, so that they travel as ordinary goods.',
-  })
+  @Asked(basketOptionQuestions.mayCutSheets)
   readonly mayCutSheets?: boolean;
 
-  @Flag({ optional: true, description: 'Absent: true.' })
+  @Asked(basketOptionQuestions.secondBest)
   readonly secondBest?: boolean;
 
-  @Num({
-    optional: true,
-    above: 0,
-    upTo: 30,
-    unit: 's',
-    description:
-      'For all searches of the order together; absent: 5. What is found by then is given, with its distance from the best that is possible.',
-  })
+  @Asked(basketOptionQuestions.timeLimitS)
   readonly timeLimitS?: number;
 
-  @CalendarDate({ optional: true, description: 'The validity of the price list is checked against it.' })
+  @Asked(basketOptionQuestions.orderDate)
   readonly orderDate?: string;
 }
 
 export class BasketRequestDto implements BasketByCode {
-  @Code({ description: 'Price list of the edition.' })
+  @Asked(basketQuestions.priceList)
   readonly priceList!: string;
 
-  @Parts(() => BasketNeedDto, { least: 1, most: 2000 })
+  @AskedParts(basketQuestions.needs, () => BasketNeedDto)
   readonly needs!: readonly BasketNeedDto[];
 
-  @Parts(() => HardenerChoiceDto, {
-    optional: true,
-    most: 50,
-    description:
-      'Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin.',
-  })
+  @AskedParts(basketQuestions.hardeners, () => HardenerChoiceDto)
   readonly hardeners?: readonly HardenerChoiceDto[];
 
-  @Parts(() => SubstituteDto, { optional: true, most: 100 })
+  @AskedParts(basketQuestions.substitutes, () => SubstituteDto)
   readonly substitutes?: readonly SubstituteDto[];
 
-  @Parts(() => OnHandDto, { optional: true, most: 500 })
+  @AskedParts(basketQuestions.onHand, () => OnHandDto)
   readonly onHand?: readonly OnHandDto[];
 
-  @Part(() => BasketOptionsDto, { optional: true })
+  @AskedPart(basketQuestions.options, () => BasketOptionsDto)
   readonly options?: BasketOptionsDto;
 }

@@ -1,253 +1,203 @@
 import {
-  causeClasses,
-  partOrLabours,
-  riskDefaults,
-  sectionTitles,
-  unitCodes,
+  atExtentQuestions,
+  commonShareQuestions,
+  extentFactorQuestions,
+  linePackQuestions,
+  lineQuestions,
+  priceJobQuestions,
+  riskQuestions,
+  spreadQuestions,
+  taxGroupQuestions,
   type AtExtent,
   type CauseClass,
   type LinePack,
-  type LineRequest,
+  type JobLine,
   type PartOrLabour,
   type PriceJobRequest,
   type RiskTerms,
   type Section,
   type TaxGroup,
 } from '#lib/costing';
-import { evidenceGrades } from '#lib/extent';
 import type { Rounding } from '#lib/money';
 import { DepreciationDto } from '../../inputs/depreciation.dto.js';
-import { Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../edge/dto/index.js';
-
-const QUANTITY = { from: 0, upTo: 1e9 } as const;
+import { Asked, AskedPart, AskedParts, Part, saidOf } from '../../edge/dto/index.js';
 
 export class LineSpreadDto {
-  @Num({ from: 0, upTo: 1, description: 'Least amount as a share of the likely one.' })
+  @Asked(spreadQuestions.low)
   readonly low!: number;
 
-  @Num({ from: 1, upTo: 100, description: 'Most amount as a multiple of the likely one.' })
+  @Asked(spreadQuestions.high)
   readonly high!: number;
 }
 
 export class AtExtentDto implements AtExtent {
-  @Num({ from: 0, upTo: 100, description: 'Found area over recorded area.' })
+  @Asked(atExtentQuestions.extentFactor)
   readonly extentFactor!: number;
 
-  @Num({ from: 0, upTo: 1000, description: 'Amount there over the amount of the line.' })
+  @Asked(atExtentQuestions.amountFactor)
   readonly amountFactor!: number;
 }
 
 export class LinePackDto implements LinePack {
-  @Text({ atMost: 120 })
+  @Asked(linePackQuestions.sku)
   readonly sku!: string;
 
-  @Text()
+  @Asked(linePackQuestions.name)
   readonly name!: string;
 
-  @Text({ atMost: 80 })
+  @Asked(linePackQuestions.supplier)
   readonly supplier!: string;
 
-  @Whole({ from: 0, upTo: 1_000_000 })
+  @Asked(linePackQuestions.count)
   readonly count!: number;
 
-  @DecimalText({ decimals: 12, description: 'Price of one pack.' })
+  @Asked(linePackQuestions.price)
   readonly price!: string;
 }
 
-export class CostLineDto implements LineRequest {
-  @Text({ atMost: 120, description: 'Unique among the lines; a revision is compared by it.' })
+export class CostLineDto implements JobLine {
+  @Asked(lineQuestions.code)
   readonly code!: string;
 
-  @OneOf(Object.keys(sectionTitles))
+  @Asked(lineQuestions.section)
   readonly section!: Section;
 
-  @Text()
+  @Asked(lineQuestions.title)
   readonly title!: string;
 
-  @Text({ optional: true, atMost: 80, description: 'Step of the job.' })
+  @Asked(lineQuestions.stage)
   readonly stage?: string;
 
-  @OneOf(partOrLabours, {
-    description: 'Only parts depreciate; hire, yard charges and disposal count as labour.',
-  })
+  @Asked(lineQuestions.partOrLabour)
   readonly partOrLabour!: PartOrLabour;
 
-  @OneOf(causeClasses, { description: 'What an insurer asks: sudden, there before, or upkeep.' })
+  @Asked(lineQuestions.causeClass)
   readonly causeClass!: CauseClass;
 
-  @Num(QUANTITY)
+  @Asked(lineQuestions.netQuantity)
   readonly netQuantity!: number;
 
-  @Num({ optional: true, from: 0, upTo: 10, description: 'Waste on top of the net quantity, as a fraction.' })
+  @Asked(lineQuestions.wasteFraction)
   readonly wasteFraction?: number;
 
-  @Num({ optional: true, ...QUANTITY, description: 'Whole packs; charged instead of the required quantity.' })
+  @Asked(lineQuestions.purchaseQuantity)
   readonly purchaseQuantity?: number;
 
-  @OneOf(Object.keys(unitCodes))
+  @Asked(lineQuestions.unit)
   readonly unit!: string;
 
-  @DecimalText({
-    optional: true,
-    decimals: 12,
-    description: 'Exact price per unit; absent where packs are priced.',
-  })
+  @Asked(lineQuestions.unitRate)
   readonly unitRate?: string;
 
-  @Parts(() => LinePackDto, { optional: true, most: 50 })
+  @AskedParts(lineQuestions.packs, () => LinePackDto)
   readonly packs?: readonly LinePackDto[];
 
-  @Flag({ optional: true, description: 'The rate holds the tax of its group; absent: false.' })
+  @Asked(lineQuestions.rateIncludesTax)
   readonly rateIncludesTax?: boolean;
 
-  @Code({ description: 'Code of one of taxGroups.' })
+  @Asked(lineQuestions.taxGroup)
   readonly taxGroup!: string;
 
-  @Part(() => LineSpreadDto, { optional: true })
+  @AskedPart(lineQuestions.spread, () => LineSpreadDto)
   readonly spread?: LineSpreadDto;
 
-  @Parts(() => AtExtentDto, {
-    optional: true,
-    least: 1,
-    most: 20,
-    description:
-      'What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found.',
-  })
+  @AskedParts(lineQuestions.atExtents, () => AtExtentDto)
   readonly atExtents?: readonly AtExtentDto[];
 
-  @Part(() => DepreciationDto, { optional: true })
+  @Part(() => DepreciationDto, saidOf(lineQuestions.depreciation))
   readonly depreciation?: DepreciationDto;
 
-  @OneOf(['in', 'out'], {
-    optional: true,
-    description: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
-  })
+  @Asked(lineQuestions.scope)
   readonly scope?: 'in' | 'out';
 
-  @Text({ optional: true, atMost: 1000 })
+  @Asked(lineQuestions.note)
   readonly note?: string;
 }
 
-export class TaxGroupDto implements TaxGroup {
-  @Code()
+export class LineTaxGroupDto implements TaxGroup {
+  @Asked(taxGroupQuestions.code)
   readonly code!: string;
 
-  @Text({ atMost: 80 })
+  @Asked(taxGroupQuestions.name)
   readonly name!: string;
 
-  @DecimalText({ description: 'Percentage.', example: '20' })
+  @Asked(taxGroupQuestions.percent)
   readonly percent!: string;
 }
 
 export class ExtentFactorDto {
-  @Num({ from: 0, upTo: 100 })
+  @Asked(extentFactorQuestions.low)
   readonly low!: number;
 
-  @Num({ from: 0, upTo: 100 })
+  @Asked(extentFactorQuestions.likely)
   readonly likely!: number;
 
-  @Num({ from: 0, upTo: 100 })
+  @Asked(extentFactorQuestions.high)
   readonly high!: number;
 }
 
 export class CommonShareDto {
-  @Num({ optional: true, from: 0, upTo: 1, description: `Absent: ${riskDefaults.labour}.` })
+  @Asked(commonShareQuestions.labour)
   readonly labour?: number;
 
-  @Num({ optional: true, from: 0, upTo: 1, description: `Absent: ${riskDefaults.part}.` })
+  @Asked(commonShareQuestions.part)
   readonly part?: number;
 }
 
 export class RiskTermsDto implements RiskTerms {
-  @OneOf(evidenceGrades, {
-    optional: true,
-    description: 'How the extent was found; decides how far it may grow.',
-  })
+  @Asked(riskQuestions.evidence)
   readonly evidence?: RiskTerms['evidence'];
 
-  @Part(() => ExtentFactorDto, { optional: true, description: 'The growth itself, instead of the evidence.' })
+  @AskedPart(riskQuestions.extentFactor, () => ExtentFactorDto)
   readonly extentFactor?: ExtentFactorDto;
 
-  @Whole({
-    optional: true,
-    from: 100,
-    upTo: 200_000,
-    description: `A multiple of ten; absent: ${riskDefaults.samples}.`,
-  })
+  @Asked(riskQuestions.samples)
   readonly samples?: number;
 
-  @Whole({
-    optional: true,
-    from: 0,
-    upTo: 4_294_967_295,
-    description: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
-  })
+  @Asked(riskQuestions.seed)
   readonly seed?: number;
 
-  @OneOf(['triangular', 'beta'], {
-    optional: true,
-    description: `How three points are read as a distribution; absent: ${riskDefaults.shape}.`,
-  })
+  @Asked(riskQuestions.shape)
   readonly shape?: RiskTerms['shape'];
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 1,
-    description: `Correlation of unit rates with the extent; absent: ${riskDefaults.extentToRate}.`,
-  })
+  @Asked(riskQuestions.extentToRate)
   readonly extentToRate?: number;
 
-  @Part(() => CommonShareDto, {
-    optional: true,
-    description: 'Share of the variance of rates that labour, or parts, have in common.',
-  })
+  @AskedPart(riskQuestions.commonShare, () => CommonShareDto)
   readonly commonShare?: CommonShareDto;
 
-  @DecimalText({ optional: true, description: 'Price of opening and mapping before the rest is agreed.' })
+  @Asked(riskQuestions.stageZeroCost)
   readonly stageZeroCost?: string;
 
-  @DecimalText({ optional: true, description: 'What the repair is worth to the owner.' })
+  @Asked(riskQuestions.worthOfRepair)
   readonly worthOfRepair?: string;
 }
 
 export class CostRollupRequestDto implements PriceJobRequest {
-  @Text({
-    atLeast: 3,
-    atMost: 3,
-    form: { pattern: /^[A-Z]{3}$/, words: 'a currency code of ISO 4217' },
-    description: 'Every price is in it; nothing is converted.',
-    example: 'EUR',
-  })
+  @Asked(priceJobQuestions.currency)
   readonly currency!: string;
 
-  @Parts(() => CostLineDto, { least: 1, most: 2000 })
+  @AskedParts(priceJobQuestions.lines, () => CostLineDto)
   readonly lines!: readonly CostLineDto[];
 
-  @Parts(() => TaxGroupDto, { least: 1, most: 20 })
-  readonly taxGroups!: readonly TaxGroupDto[];
+  @AskedParts(priceJobQuestions.taxGroups, () => LineTaxGroupDto)
+  readonly taxGroups!: readonly LineTaxGroupDto[];
 
-  @DecimalText({ optional: true, description: 'On the sum of the lines.' })
+  @Asked(priceJobQuestions.overheadPercent)
   readonly overheadPercent?: string;
 
-  @DecimalText({ optional: true, description: 'On lines and overhead.' })
+  @Asked(priceJobQuestions.profitPercent)
   readonly profitPercent?: string;
 
-  @DecimalText({
-    optional: true,
-    description: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.',
-  })
+  @Asked(priceJobQuestions.contingencyPercent)
   readonly contingencyPercent?: string;
 
-  @DecimalText({ optional: true })
+  @Asked(priceJobQuestions.contingencyAmount)
   readonly contingencyAmount?: string;
 
-  @OneOf(['half-away-from-zero', 'half-to-even', 'floor', 'ceiling'], {
-    optional: true,
-    description: 'Absent: half-away-from-zero.',
-  })
+  @Asked(priceJobQuestions.rounding)
   readonly rounding?: Rounding;
 
-  @Part(() => RiskTermsDto, { optional: true })
+  @AskedPart(priceJobQuestions.risk, () => RiskTermsDto)
   readonly risk?: RiskTermsDto;
 }

@@ -1,13 +1,14 @@
+import { nextReadingsQuestions, type NextReadingsAsked } from '#lib/estimate';
 import {
   nextQuestions,
-  type ExtentRequest,
+  surveySoFarQuestions,
   type NextAsked,
   type Place,
   type Reading,
   type ReadingKind,
   type Survey,
 } from '#lib/extent';
-import { Asked, Outlines, Part, Parts, PartsByKind, saidOf } from '../../edge/dto/index.js';
+import { Asked, AskedByKind, AskedPart, AskedParts } from '../../edge/dto/index.js';
 import { FittingDto, MeterDto, PanelDto, SkinDto, readingKinds } from '../../inputs/defect-record.dto.js';
 import {
   MapSettingsDto,
@@ -35,50 +36,45 @@ export class NextAskedDto implements NextAsked {
   @Asked(nextQuestions.plugMinutes)
   readonly plugMinutes?: number;
 
-  @Outlines(saidOf(nextQuestions.unreachable))
+  @Asked(nextQuestions.unreachable)
   readonly unreachable?: readonly (readonly Place[])[];
 }
 
 /** Readings so far; none yet is an answer too. */
 export class SurveySoFarDto implements Survey {
-  @PartsByKind('kind', () => readingKinds, { least: 0, most: 2000 })
+  @AskedByKind(surveySoFarQuestions.readings, () => readingKinds)
   readonly readings!: readonly Reading[];
 
-  @Part(() => MeterDto, { optional: true })
+  @AskedPart(surveySoFarQuestions.meter, () => MeterDto)
   readonly meter?: MeterDto;
 }
 
 /** One panel and what was read of it so far; the words are those of a defect record. */
-export class NextReadingsRequestDto implements ExtentRequest {
-  @Part(() => PanelDto)
+export class NextReadingsRequestDto implements NextReadingsAsked {
+  @AskedPart(nextReadingsQuestions.panel, () => PanelDto)
   readonly panel!: PanelDto;
 
-  @Part(() => SurveySoFarDto)
+  @AskedPart(nextReadingsQuestions.survey, () => SurveySoFarDto)
   readonly survey!: SurveySoFarDto;
 
-  @Part(() => NextAskedDto, { optional: true })
+  @AskedPart(nextReadingsQuestions.next, () => NextAskedDto)
   readonly next?: NextAskedDto;
 
-  @Parts(() => OpeningZoneDto, {
-    optional: true,
-    least: 1,
-    most: 50,
-    description: 'What is opened as things stand; absent: what the map would open.',
-  })
+  @AskedParts(nextReadingsQuestions.zones, () => OpeningZoneDto)
   readonly zones?: readonly OpeningZoneDto[];
 
-  @Parts(() => FittingDto, { optional: true, most: 200 })
+  @AskedParts(nextReadingsQuestions.fittings, () => FittingDto)
   readonly fittings?: readonly FittingDto[];
 
-  @Part(() => SkinDto, { optional: true })
+  @AskedPart(nextReadingsQuestions.outerSkin, () => SkinDto)
   readonly outerSkin?: SkinDto;
 
-  @Part(() => OpeningMethodDto, { optional: true })
+  @AskedPart(nextReadingsQuestions.method, () => OpeningMethodDto)
   readonly method?: OpeningMethodDto;
 
-  @Part(() => OpeningRulesDto, { optional: true })
+  @AskedPart(nextReadingsQuestions.rules, () => OpeningRulesDto)
   readonly rules?: OpeningRulesDto;
 
-  @Part(() => MapSettingsDto, { optional: true })
+  @AskedPart(nextReadingsQuestions.map, () => MapSettingsDto)
   readonly map?: MapSettingsDto;
 }

@@ -1,4 +1,5 @@
-import { nextReadings, type ExtentRequest, type NextReadings } from '#lib/extent';
+import { nextReadingsFor, type NextReadingsAsked } from '#lib/estimate';
+import type { NextReadings } from '#lib/extent';
 import type { Outcome } from '#lib/kernel';
 
-export const run = (request: ExtentRequest): Outcome<NextReadings> => nextReadings(request);
+export const run = (request: NextReadingsAsked): Outcome<NextReadings> => nextReadingsFor(request);

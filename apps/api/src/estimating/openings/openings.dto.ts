@@ -1,11 +1,10 @@
+import { openedZoneQuestions, openingsQuestions, type OpeningsAsked } from '#lib/estimate';
 import {
-  LEAVE_COST,
   bondableQuestions,
-  evidenceGrades,
+  mapQuestions,
   openingMethodQuestions,
   openingRuleQuestions,
   type EvidenceGrade,
-  type ExtentAndOpeningsRequest,
   type MapSettings,
   type OpeningMethod,
   type OpeningRules,
@@ -19,7 +18,7 @@ import {
   SurveyDto,
   ZoneDto,
 } from '../../inputs/defect-record.dto.js';
-import { Asked, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../edge/dto/index.js';
+import { Asked, AskedPart, AskedParts } from '../../edge/dto/index.js';
 
 export class OpeningMethodDto implements OpeningMethod {
   @Asked(openingMethodQuestions.skin)
@@ -77,87 +76,62 @@ export class OpeningRulesDto implements OpeningRules {
 }
 
 export class MapSettingsDto implements MapSettings {
-  @Num({
-    optional: true,
-    from: 0.01,
-    upTo: 0.99,
-    description:
-      'Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours.',
-  })
+  @Asked(mapQuestions.cutProbability)
   readonly cutProbability?: number;
 
-  @Num({
-    optional: true,
-    from: LEAVE_COST.from,
-    upTo: LEAVE_COST.upTo,
-    unit: LEAVE_COST.unit,
-    description: `The ${LEAVE_COST.meaning}; absent: ${LEAVE_COST.value} (${LEAVE_COST.because}).`,
-  })
+  @Asked(mapQuestions.leaveCostHPerM2)
   readonly leaveCostHPerM2?: number;
 
-  @Nums({ optional: true, most: 12, description: 'Further contours; absent: 0.1, 0.5 and 0.9.' })
+  @Asked(mapQuestions.contourProbabilities)
   readonly contourProbabilities?: readonly number[];
 
-  @Num({
-    optional: true,
-    from: 0.01,
-    upTo: 0.99,
-    description: 'Share of such a panel that is bad before any reading; absent: 0.25.',
-  })
+  @Asked(mapQuestions.usualBadShare)
   readonly usualBadShare?: number;
 
-  @Whole({ optional: true, from: 100, upTo: 5000, description: 'Draws behind the range of the area.' })
+  @Asked(mapQuestions.draws)
   readonly draws?: number;
 
-  @Whole({ optional: true, from: 0, upTo: 4_294_967_295, description: 'The same seed gives the same range.' })
+  @Asked(mapQuestions.seed)
   readonly seed?: number;
 }
 
 export class OpeningZoneDto extends ZoneDto {
-  @Outlines({ optional: true, description: 'Sound core inside the zone.' })
+  @Asked(openedZoneQuestions.holes)
   readonly holes?: readonly (readonly Place[])[];
 }
 
 /** One panel with its zones, its readings, or both; the words are those of a defect record. */
-export class OpeningsRequestDto implements ExtentAndOpeningsRequest {
-  @Part(() => PanelDto)
+export class OpeningsRequestDto implements OpeningsAsked {
+  @AskedPart(openingsQuestions.panel, () => PanelDto)
   readonly panel!: PanelDto;
 
-  @Part(() => SkinDto)
+  @AskedPart(openingsQuestions.outerSkin, () => SkinDto)
   readonly outerSkin!: SkinDto;
 
-  @Part(() => SkinDto)
+  @AskedPart(openingsQuestions.innerSkin, () => SkinDto)
   readonly innerSkin!: SkinDto;
 
-  @Part(() => OldCoreDto)
+  @AskedPart(openingsQuestions.core, () => OldCoreDto)
   readonly core!: OldCoreDto;
 
-  @Parts(() => OpeningZoneDto, {
-    optional: true,
-    least: 1,
-    most: 50,
-    description: 'Bad core as somebody drew it; absent: mapped from the readings.',
-  })
+  @AskedParts(openingsQuestions.zones, () => OpeningZoneDto)
   readonly zones?: readonly OpeningZoneDto[];
 
-  @Part(() => SurveyDto, { optional: true })
+  @AskedPart(openingsQuestions.survey, () => SurveyDto)
   readonly survey?: SurveyDto;
 
-  @Parts(() => FittingDto, { optional: true, most: 200 })
+  @AskedParts(openingsQuestions.fittings, () => FittingDto)
   readonly fittings?: readonly FittingDto[];
 
-  @OneOf(evidenceGrades, {
-    optional: true,
-    description: 'How the extent was found; readings can lower it, never raise it.',
-  })
+  @Asked(openingsQuestions.evidence)
   readonly evidence?: EvidenceGrade;
 
-  @Part(() => OpeningMethodDto, { optional: true })
+  @AskedPart(openingsQuestions.method, () => OpeningMethodDto)
   readonly method?: OpeningMethodDto;
 
-  @Part(() => OpeningRulesDto, { optional: true })
+  @AskedPart(openingsQuestions.rules, () => OpeningRulesDto)
   readonly rules?: OpeningRulesDto;
 
-  @Part(() => MapSettingsDto, { optional: true })
+  @AskedPart(openingsQuestions.map, () => MapSettingsDto)
   readonly map?: MapSettingsDto;
 }

@@ -1,5 +1,5 @@
-import { extentAndOpenings, type ExtentAndOpenings, type ExtentAndOpeningsRequest } from '#lib/extent';
+import { openingsFor, type OpeningsAsked } from '#lib/estimate';
+import type { ExtentAndOpenings } from '#lib/extent';
 import type { Outcome } from '#lib/kernel';
 
-export const run = (request: ExtentAndOpeningsRequest): Outcome<ExtentAndOpenings> =>
-  extentAndOpenings(request);
+export const run = (request: OpeningsAsked): Outcome<ExtentAndOpenings> => openingsFor(request);

@@ -1,47 +1,30 @@
 import {
   ask,
   askCode,
-  askFor,
   askList,
+  askOutline,
+  askOutlines,
   askPart,
+  askPlace,
   askSome,
   askText,
   askWhether,
   askWhich,
+  cavityAsked,
+  coreThicknessAsked,
   fromMemory,
   practice,
+  skinThicknessAsked,
   type Answers,
 } from '#lib/asking';
-import { coreThicknessAsked, skinThicknessAsked, type Place } from '#lib/extent';
-import { readOutline } from '#lib/geometry';
 import { liningKinds } from '#lib/methods';
-import { pointer, problem, type Problem } from '#lib/kernel';
 
 const edgeKinds = ['hull-joint', 'coaming', 'hatch', 'toe-rail', 'bulkhead', 'beam', 'other'] as const;
 
-type Corners = readonly Place[];
-
-/** The corners of a shape, judged by the geometry that will work with it. */
-export const outlineFaults = (outline: Corners, at: string): readonly Problem[] => {
-  const read = readOutline(outline, at);
-  return read.ok ? [] : read.problems;
-};
-
-const MOST_HOLES = 100;
-
-const holeFaults = (holes: readonly Corners[], at: string): readonly Problem[] =>
-  holes.length > MOST_HOLES
-    ? [problem('too-many', at, { count: holes.length, most: MOST_HOLES })]
-    : holes.flatMap((hole, index) => outlineFaults(hole, pointer(at, index)));
-
-/** A place that the contract has read as two numbers; where it may lie is for the shapes it belongs to. */
-export const askPlace = (meaning: string) =>
-  askFor<Place>({ meaning, faults: () => [], example: [400, 300] });
-
 export const supportQuestions = {
   kind: askWhich({ meaning: 'what it is', choices: edgeKinds }),
-  from: askPlace('where it starts'),
-  to: askPlace('where it ends'),
+  from: askPlace({ meaning: 'where it starts' }),
+  to: askPlace({ meaning: 'where it ends' }),
 };
 
 export const overlayQuestions = {
@@ -63,9 +46,8 @@ export const overlayQuestions = {
 
 export const panelQuestions = {
   name: askText({ meaning: 'name of the panel', atMost: 100, otherwise: 'unknown' }),
-  outline: askFor<Corners>({
-    meaning: 'The edge of the panel, from support to support.',
-    faults: outlineFaults,
+  outline: askOutline({
+    meaning: 'the edge of the panel, from support to support',
     example: [
       [0, 0],
       [1600, 0],
@@ -73,9 +55,10 @@ export const panelQuestions = {
       [0, 1200],
     ],
   }),
-  holes: askFor<readonly Corners[], 'unknown'>({
-    meaning: 'Hatches and other openings in the deck.',
-    faults: holeFaults,
+  holes: askOutlines({
+    meaning: 'hatches and other openings in the deck',
+    least: 0,
+    most: 100,
     otherwise: 'unknown',
   }),
   supports: askList({
@@ -184,11 +167,7 @@ const thicknessMm = ask({ ...coreThicknessAsked, meaning: 'old core thickness' }
 export const coreQuestions = {
   thicknessMm,
   cavityMm: ask({
-    unit: 'mm',
-    meaning: 'cavity between the skins',
-    description:
-      'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
-    range: { above: 0, upTo: 220 },
+    ...cavityAsked,
     otherwise: (answers: Answers) => ({
       value: answers.of(thicknessMm).value + OLD_BOND_LINES_MM,
       because: 'the old core was bedded on a line of about half a millimetre at each face',

@@ -3,22 +3,23 @@ import {
   askFor,
   askLabel,
   askList,
+  askOutline,
   askPart,
+  askPlace,
   askText,
   askWhether,
   askWhich,
+  fittingBaseAsked,
+  fittingHolesAsked,
   practice,
 } from '#lib/asking';
 import {
   evidenceGrades,
-  fittingBaseAsked,
-  fittingHolesAsked,
   fittingKinds,
-  type Place,
+  surveyFaults,
   type Survey,
 } from '#lib/extent';
 import { leakCauses } from '#lib/methods';
-import { askPlace, outlineFaults } from './deck.js';
 
 /** The state of a zone that nobody stated and no plug has shown. */
 export const usualCondition = practice(
@@ -28,7 +29,7 @@ export const usualCondition = practice(
 
 export const zoneQuestions = {
   id: askLabel({ meaning: 'name of the zone' }),
-  outline: askFor<readonly Place[]>({ meaning: 'The region of bad core.', faults: outlineFaults }),
+  outline: askOutline({ meaning: 'the region of bad core' }),
   condition: askWhich({
     meaning: 'condition of the core',
     choices: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
@@ -48,7 +49,7 @@ export const zones = askList({
 export const fittingQuestions = {
   id: askLabel({ meaning: 'name of the fitting' }),
   kind: askWhich({ meaning: 'kind of fitting', choices: fittingKinds }),
-  at: askPlace('where it stands'),
+  at: askPlace({ meaning: 'where it stands' }),
   holes: ask({ ...fittingHolesAsked, otherwise: 'unknown' }),
   holeDiameterMm: ask({
     unit: 'mm',
@@ -129,7 +130,7 @@ export const defectParts = {
   zones,
   survey: askFor<Survey, 'unknown'>({
     meaning: 'readings of hammer, meter and plugs',
-    faults: () => [],
+    faults: surveyFaults,
     otherwise: 'unknown',
   }),
   fittings: askList({

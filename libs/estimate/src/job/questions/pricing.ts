@@ -1,20 +1,6 @@
-import { ask, askCode, askFor, askText, askWhich, practice, type Answers } from '#lib/asking';
-import { pointer, problem, type Problem } from '#lib/kernel';
-import { depreciationTermsFaults, goodsBillings, type DepreciationTerms } from '#lib/costing';
+import { ask, askCode, askEach, askText, askWhich, practice, type Answers } from '#lib/asking';
+import { askDepreciation, goodsBillings } from '#lib/costing';
 import { labourQuestion } from './place.js';
-
-const MOST_PAIRS = 1000;
-const MOST_GROWTH = 50;
-
-function pairFaults(said: readonly number[], at: string): readonly Problem[] {
-  if (!Array.isArray(said)) return [problem('not-a-list', at, { of: 'numbers', value: String(said) })];
-  if (said.length > MOST_PAIRS) return [problem('too-many', at, { count: said.length, most: MOST_PAIRS })];
-  return said.flatMap((pair, index) =>
-    typeof pair === 'number' && pair >= 0 && pair <= MOST_GROWTH
-      ? []
-      : [problem('out-of-range', pointer(at, index), { value: String(pair), range: `0 to ${MOST_GROWTH}` })],
-  );
-}
 
 export const pricingQuestions = {
   priceList: askCode({ meaning: 'price list', otherwise: 'unknown' }),
@@ -42,10 +28,12 @@ export const pricingQuestions = {
     range: { from: 0, upTo: 100 },
     otherwise: practice(15, 'yards ask again when the time changes by more than that'),
   }),
-  foundOverRecorded: askFor<readonly number[], 'unknown'>({
+  foundOverRecorded: askEach({
     meaning: 'found over recorded area of own closed jobs',
     description: 'They take over from the judged growth as they come: n of them weigh n/(n + 15).',
-    faults: pairFaults,
+    least: 1,
+    most: 1000,
+    of: ask({ unit: '1', meaning: 'found over recorded area of a job', range: { from: 0, upTo: 50 } }),
     otherwise: 'unknown',
   }),
   deductible: askText({
@@ -71,10 +59,7 @@ export const pricingQuestions = {
     isWhole: true,
     otherwise: 'unknown',
   }),
-  depreciation: askFor<DepreciationTerms, 'unknown'>({
-    meaning: 'wear of the parts that are replaced',
-    description: 'Wear of the parts that are replaced; shown beside the price, which it does not change.',
-    faults: depreciationTermsFaults,
-    otherwise: 'unknown',
-  }),
+  depreciation: askDepreciation(
+    'Wear of the parts that are replaced; shown beside the price, which it does not change.',
+  ),
 };

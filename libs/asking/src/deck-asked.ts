@@ -13,6 +13,15 @@ export const coreThicknessAsked = {
   example: '1/2 in',
 } as const;
 
+/** The height between the skins: the core with its bond lines. */
+export const cavityAsked = {
+  unit: 'mm',
+  meaning: 'cavity between the skins',
+  description:
+    'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
+  range: { from: 1, upTo: 220 },
+} as const;
+
 export const fittingHolesAsked = {
   unit: '1',
   meaning: 'holes through the deck',

@@ -1,0 +1,266 @@
+import {
+  ask,
+  askCode,
+  askDecimal,
+  askFor,
+  askList,
+  askPart,
+  askText,
+  askWhether,
+  askWhich,
+  type AnswersTo,
+} from '#lib/asking';
+import { evidenceGrades } from '#lib/extent';
+import { currencyCodes } from '#lib/money';
+import { causeClasses, partOrLabours, sections, type DepreciationTerms } from './cost-line.js';
+import { commercialRounding, roundings } from './exact.js';
+import { depreciationTermsFaults } from './line-faults.js';
+import { unitCodes } from './exports/unit-codes.js';
+import { riskDefaults } from './risk/risk-defaults.js';
+import { spreadShapes } from './risk/spread-quantile.js';
+
+const QUANTITY = { from: 0, upTo: 1e9 } as const;
+const SHARE = { from: 0, upTo: 1 } as const;
+const EXTENT = { from: 0, upTo: 100 } as const;
+
+/** Units that things are sold and counted in. */
+export const unitAsked = { meaning: 'unit it is counted in', choices: Object.keys(unitCodes) } as const;
+
+const depreciationFor = {
+  meaning: 'wear of the part',
+  faults: depreciationTermsFaults,
+  otherwise: 'unknown',
+} as const;
+
+/** Wear of a part wherever it is asked for, with what its fields mean together. */
+export const askDepreciation = (description: string) =>
+  askFor<DepreciationTerms, 'unknown'>({ ...depreciationFor, description });
+
+export const spreadQuestions = {
+  low: ask({ unit: '1', meaning: 'least amount as a share of the likely one', range: SHARE }),
+  high: ask({
+    unit: '1',
+    meaning: 'most amount as a multiple of the likely one',
+    range: { from: 1, upTo: 100 },
+  }),
+};
+
+export const atExtentQuestions = {
+  extentFactor: ask({ unit: '1', meaning: 'found area over recorded area', range: EXTENT }),
+  amountFactor: ask({
+    unit: '1',
+    meaning: 'amount there over the amount of the line',
+    range: { from: 0, upTo: 1000 },
+  }),
+};
+
+export const linePackQuestions = {
+  sku: askText({ meaning: 'number of the pack at its supplier', atMost: 120 }),
+  name: askText({ meaning: 'name of the pack' }),
+  supplier: askText({ meaning: 'supplier of the pack', atMost: 80 }),
+  count: ask({
+    unit: '1',
+    meaning: 'packs that are bought',
+    range: { from: 0, upTo: 1_000_000 },
+    isWhole: true,
+  }),
+  price: askDecimal({ meaning: 'price of one pack', decimals: 12 }),
+};
+
+export const lineQuestions = {
+  code: askText({
+    meaning: 'code of the line',
+    description: 'Unique among the lines; a revision is compared by it.',
+    atMost: 120,
+  }),
+  section: askWhich({ meaning: 'where the line stands in the roll-up', choices: sections }),
+  title: askText({ meaning: 'what the line says' }),
+  stage: askText({ meaning: 'step of the job', atMost: 80, otherwise: 'unknown' }),
+  partOrLabour: askWhich({
+    meaning: 'part or labour',
+    description: 'Only parts depreciate; hire, yard charges and disposal count as labour.',
+    choices: partOrLabours,
+  }),
+  causeClass: askWhich({
+    meaning: 'class of the cause',
+    description: 'What an insurer asks: sudden, there before, or upkeep.',
+    choices: causeClasses,
+  }),
+  netQuantity: ask({ unit: '1', meaning: 'quantity without waste, in the unit of the line', range: QUANTITY }),
+  wasteFraction: ask({
+    unit: '1',
+    meaning: 'waste on top of the net quantity, as a fraction',
+    range: { from: 0, upTo: 10 },
+    otherwise: 'unknown',
+  }),
+  purchaseQuantity: ask({
+    unit: '1',
+    meaning: 'whole packs; charged instead of the required quantity',
+    range: QUANTITY,
+    otherwise: 'unknown',
+  }),
+  unit: askWhich({ ...unitAsked, description: 'Unit of the quantities and of the rate.' }),
+  unitRate: askDecimal({
+    meaning: 'exact price per unit; absent where packs are priced',
+    decimals: 12,
+    otherwise: 'unknown',
+  }),
+  packs: askList({
+    meaning: 'packs that are bought, priced instead of a rate',
+    least: 0,
+    most: 50,
+    of: linePackQuestions,
+    otherwise: 'unknown',
+  }),
+  rateIncludesTax: askWhether({
+    meaning: 'whether the rate holds the tax of its group',
+    description: 'The rate holds the tax of its group; absent: false.',
+    otherwise: 'unknown',
+  }),
+  taxGroup: askCode({ meaning: 'tax group', description: 'Code of one of taxGroups.' }),
+  spread: askPart({
+    meaning: 'least and most of the amount, as factors of it, at the extent recorded',
+    of: spreadQuestions,
+    otherwise: 'unknown',
+  }),
+  atExtents: askList({
+    meaning: 'what it comes to where more or less is found',
+    description:
+      'What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found.',
+    least: 1,
+    most: 20,
+    of: atExtentQuestions,
+    otherwise: 'unknown',
+  }),
+  depreciation: askDepreciation('Wear of the part, shown beside the amount, which it does not change.'),
+  scope: askWhich({
+    meaning: 'whether it is summed',
+    description: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
+    choices: ['in', 'out'],
+    otherwise: 'unknown',
+  }),
+  note: askText({ meaning: 'note beside the line', atMost: 1000, otherwise: 'unknown' }),
+};
+
+export const taxGroupQuestions = {
+  code: askCode({ meaning: 'code of the tax group' }),
+  name: askText({ meaning: 'name of the tax, as it is printed', atMost: 80 }),
+  percent: askDecimal({ meaning: 'percentage of tax', example: '20' }),
+};
+
+export const extentFactorQuestions = {
+  low: ask({ unit: '1', meaning: 'least that may be found, over what is recorded', range: EXTENT }),
+  likely: ask({ unit: '1', meaning: 'what will likely be found, over what is recorded', range: EXTENT }),
+  high: ask({ unit: '1', meaning: 'most that may be found, over what is recorded', range: EXTENT }),
+};
+
+const shareQuestion = (common: 'labour' | 'part', meaning: string) =>
+  ask({
+    unit: '1',
+    meaning,
+    description: `Share of the variance of rates that they have in common; absent: ${riskDefaults[common]}.`,
+    range: SHARE,
+    otherwise: 'unknown',
+  });
+
+export const commonShareQuestions = {
+  labour: shareQuestion('labour', 'what rates of labour have in common'),
+  part: shareQuestion('part', 'what prices of parts have in common'),
+};
+
+export const riskQuestions = {
+  evidence: askWhich({
+    meaning: 'how the extent was found',
+    description: 'How the extent was found; decides how far it may grow.',
+    choices: evidenceGrades,
+    otherwise: 'unknown',
+  }),
+  extentFactor: askPart({
+    meaning: 'the growth itself, instead of the evidence',
+    of: extentFactorQuestions,
+    otherwise: 'unknown',
+  }),
+  samples: ask({
+    unit: '1',
+    meaning: 'draws of the simulation',
+    description: `A multiple of ten; absent: ${riskDefaults.samples}.`,
+    range: { from: 100, upTo: 200_000 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  seed: ask({
+    unit: '1',
+    meaning: 'seed of the simulation',
+    description: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
+    range: { from: 0, upTo: 4_294_967_295 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  shape: askWhich({
+    meaning: 'how three points are read as a distribution',
+    description: `How three points are read as a distribution; absent: ${riskDefaults.shape}.`,
+    choices: spreadShapes,
+    otherwise: 'unknown',
+  }),
+  extentToRate: ask({
+    unit: '1',
+    meaning: 'correlation of unit rates with the extent',
+    description: `Correlation of unit rates with the extent; absent: ${riskDefaults.extentToRate}.`,
+    range: SHARE,
+    otherwise: 'unknown',
+  }),
+  commonShare: askPart({
+    meaning: 'share of the variance of rates that labour, or parts, have in common',
+    of: commonShareQuestions,
+    otherwise: 'unknown',
+  }),
+  stageZeroCost: askDecimal({
+    meaning: 'price of opening and mapping before the rest is agreed',
+    otherwise: 'unknown',
+  }),
+  worthOfRepair: askDecimal({ meaning: 'what the repair is worth to the owner', otherwise: 'unknown' }),
+};
+
+export const currencyAsked = {
+  meaning: 'currency',
+  description: 'Every price is in it; nothing is converted. A code of ISO 4217.',
+  choices: currencyCodes,
+  example: 'EUR',
+} as const;
+
+/** Lines to totals, and to a distribution where one is asked for. */
+export const priceJobQuestions = {
+  currency: askWhich(currencyAsked),
+  lines: askList({ meaning: 'what the job holds', least: 1, most: 2000, of: lineQuestions }),
+  taxGroups: askList({
+    meaning: 'taxes that lines may bear',
+    least: 1,
+    most: 20,
+    of: taxGroupQuestions,
+  }),
+  overheadPercent: askDecimal({
+    meaning: 'overhead, as a percentage of the sum of the lines',
+    otherwise: 'unknown',
+  }),
+  profitPercent: askDecimal({
+    meaning: 'profit, as a percentage of lines and overhead',
+    otherwise: 'unknown',
+  }),
+  contingencyPercent: askDecimal({
+    meaning: 'contingency, as a percentage',
+    description: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.',
+    otherwise: 'unknown',
+  }),
+  contingencyAmount: askDecimal({ meaning: 'contingency, as an amount', otherwise: 'unknown' }),
+  rounding: askWhich({
+    meaning: 'how each amount is rounded',
+    description: `How each amount is rounded; absent: ${commercialRounding}.`,
+    choices: roundings,
+    otherwise: 'unknown',
+  }),
+  risk: askPart({ meaning: 'how the range is worked out', of: riskQuestions, otherwise: 'unknown' }),
+};
+
+export type RiskTerms = AnswersTo<typeof riskQuestions>;
+export type PriceJobRequest = AnswersTo<typeof priceJobQuestions>;
+export type JobLine = AnswersTo<typeof lineQuestions>;
