@@ -77,8 +77,7 @@ function textFaults(said: unknown, at: string, { atLeast, atMost, form }: TextLi
 /** A stable code: lower-case words joined by hyphens. Whether the catalogue has it is for whoever looks it up. */
 export const askCode = <const O extends Maybe<string> = undefined>(
   asked: Asked<unknown, O>,
-): ValueQuestion<string, O> =>
-  askText({ ...asked, ...codeForm });
+): ValueQuestion<string, O> => askText({ ...asked, ...codeForm });
 
 export const codeForm = {
   atMost: 80,
@@ -91,8 +90,7 @@ export const codeForm = {
 /** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
 export const askLabel = <const O extends Maybe<string> = undefined>(
   asked: Asked<unknown, O>,
-): ValueQuestion<string, O> =>
-  askText({ ...asked, ...labelForm });
+): ValueQuestion<string, O> => askText({ ...asked, ...labelForm });
 
 export const labelForm = {
   atMost: 60,

@@ -31,7 +31,9 @@ export function settledRight<Q extends Questions>(
 ): Settlement<Q> {
   const found = settle(request, questions, at);
   if (found.ok) return found.value.value;
-  throw new Defect(`Settled before its faults were looked for: ${found.problems.map(({ at }) => at).join(', ')}`);
+  throw new Defect(
+    `Settled before its faults were looked for: ${found.problems.map(({ at }) => at).join(', ')}`,
+  );
 }
 
 /** Everything wrong with the answers to a set of questions, each fault at its field. */

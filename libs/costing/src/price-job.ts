@@ -34,7 +34,11 @@ export function priceJob(request: PriceJobRequest): Outcome<PricedJob> {
   );
 }
 
-function contradictionsIn({ contingencyPercent, contingencyAmount, risk }: PriceJobRequest): readonly Problem[] {
+function contradictionsIn({
+  contingencyPercent,
+  contingencyAmount,
+  risk,
+}: PriceJobRequest): readonly Problem[] {
   const isTwice = contingencyPercent !== undefined && contingencyAmount !== undefined;
   return [
     ...(isTwice

@@ -86,7 +86,11 @@ export const lineQuestions = {
     description: 'What an insurer asks: sudden, there before, or upkeep.',
     choices: causeClasses,
   }),
-  netQuantity: ask({ unit: '1', meaning: 'quantity without waste, in the unit of the line', range: QUANTITY }),
+  netQuantity: ask({
+    unit: '1',
+    meaning: 'quantity without waste, in the unit of the line',
+    range: QUANTITY,
+  }),
   wasteFraction: ask({
     unit: '1',
     meaning: 'waste on top of the net quantity, as a fraction',

@@ -34,7 +34,10 @@ export function nestInStrip(
   request: StripRequest,
   shouldStop: () => boolean = () => false,
 ): Outcome<StripLayout> {
-  const problems = [...commonProblems(request), ...faultsIn({ widthMm: request.widthMm }, { widthMm: rollQuestions.widthMm })];
+  const problems = [
+    ...commonProblems(request),
+    ...faultsIn({ widthMm: request.widthMm }, { widthMm: rollQuestions.widthMm }),
+  ];
   if (problems.length > 0) return refusal(...problems);
   const job = stripJobOf(request);
   const impossible = tooWide(request, job);

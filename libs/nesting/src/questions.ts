@@ -1,4 +1,13 @@
-import { ask, askEach, askList, askOutline, askOutlines, askPart, askText, type AnswersTo } from '#lib/asking';
+import {
+  ask,
+  askEach,
+  askList,
+  askOutline,
+  askOutlines,
+  askPart,
+  askText,
+  type AnswersTo,
+} from '#lib/asking';
 
 /** More pieces than any deck needs: two pairs of sheets full of hand-sized pieces; it bounds memory and time. */
 export const mostPieces = 1500;
@@ -85,7 +94,8 @@ export const pieceQuestions = {
   }),
   turnsDeg: askEach({
     meaning: 'turns that keep the grain right',
-    description: 'Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn.',
+    description:
+      'Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn.',
     least: 0,
     most: 72,
     of: ask({ unit: 'degrees', meaning: 'a turn', range: { from: -360, upTo: 360 } }),

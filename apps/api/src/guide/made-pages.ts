@@ -1,7 +1,7 @@
+import { MOST_CORNERS } from '#lib/geometry';
 import { problemWords } from '#lib/kernel';
 import { permissions, roles, rolesThatMay, scopes, type Permission } from '../access/roles.js';
 import { USUAL_BODY_BYTES } from '../edge/body.js';
-import { MOST_VERTICES } from '../edge/dto/index.js';
 import { MOST_ON_PAGE, USUAL_ON_PAGE } from '../edge/dto/query.js';
 import { problemKinds } from '../edge/problems.js';
 import { MOST_PHOTOGRAPHS, photographLimits } from '../estimates/photograph-limits.js';
@@ -51,7 +51,7 @@ function rolesAndLimits(): string {
         ],
         ['body of a request', `${USUAL_BODY_BYTES} bytes, pictures apart`],
         ['entries on a page of a list', `${MOST_ON_PAGE}; ${USUAL_ON_PAGE} when not said`],
-        ['corners of an outline', String(MOST_VERTICES)],
+        ['corners of an outline', String(MOST_CORNERS)],
         [
           'photographs of an estimate',
           `${MOST_PHOTOGRAPHS}, each ${photographLimits.mostBytes} bytes and ${photographLimits.mostPixelsASide} pixels a side`,

@@ -10,15 +10,7 @@ import {
   type Outcome,
   type Problem,
 } from '#lib/kernel';
-import {
-  areaMm2,
-  difference,
-  intersection,
-  offset,
-  readOutline,
-  regionOf,
-  type Region,
-} from '#lib/geometry';
+import { areaMm2, difference, intersection, offset, readOutline, regionOf, type Region } from '#lib/geometry';
 import { findMaterial, materialsOf, type Catalogue, type CoreSheet } from '#lib/catalogue';
 import type { OpeningToFill } from '../mosaic/request.js';
 import { coreBill, type CoreBill } from './core-bill.js';
@@ -32,12 +24,11 @@ export function coreBillFrom(
 ): Outcome<CoreBill> {
   const faults = faultsIn(request, coreBillQuestions);
   if (faults.length > 0) return refusal(...faults);
-  // How long a search may take is for whoever runs it.
-  const { material, openings, timeLimitS: _, ...rest } = request;
-  const read = allOf({ core: coreOf(material, catalogue), openings: readOpenings(openings) });
-  return andThen(read, (found) =>
-    coreBill({ ...rest, core: found.core, openings: found.openings }, shouldStop),
-  );
+  const read = allOf({
+    core: coreOf(request.material, catalogue),
+    openings: readOpenings(request.openings),
+  });
+  return andThen(read, ({ core, openings }) => coreBill({ ...request, core, openings }, shouldStop));
 }
 
 function coreOf(code: string, catalogue: Catalogue): Outcome<CoreSheet> {

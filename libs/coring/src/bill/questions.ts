@@ -78,7 +78,11 @@ export type SheetOnSale = AnswersTo<typeof sheetQuestions>;
 export const offcutQuestions = {
   id: askText({ meaning: 'name of the offcut, unique in the request', atMost: 60 }),
   outline: askOutline({ meaning: 'the edge of the offcut as it is' }),
-  holes: askOutlines({ ...holesAsked, meaning: 'bad spots and cut-outs of the offcut', otherwise: 'unknown' }),
+  holes: askOutlines({
+    ...holesAsked,
+    meaning: 'bad spots and cut-outs of the offcut',
+    otherwise: 'unknown',
+  }),
   thicknessMm: ask({ unit: 'mm', meaning: 'thickness of the offcut', range: { above: 0, upTo: 200 } }),
   form: askWhich({
     ...form,

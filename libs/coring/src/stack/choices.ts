@@ -58,10 +58,14 @@ function choiceOf(layersMm: readonly number[], cavityMm: number, { rules, skin }
   const thickest = (cavityMm + rules.highestFlushMm.value - core) / count;
   const thinnest = (cavityMm + rules.lowestFlushMm.value - core) / count;
   const fit = thickest < least - 1e-9 ? 'proud' : thinnest > most + 1e-9 ? 'low' : 'flush';
-  const bondLineMm = rounded(Math.max(least, thinnest, Math.min(most, thickest, rules.bondLineMm.value)), fit, {
-    least,
-    most,
-  });
+  const bondLineMm = rounded(
+    Math.max(least, thinnest, Math.min(most, thickest, rules.bondLineMm.value)),
+    fit,
+    {
+      least,
+      most,
+    },
+  );
   const heightMm = core + count * bondLineMm;
   const flushMm = tidy(heightMm - cavityMm);
   const beyondMm =

@@ -178,10 +178,7 @@ function repeatedText(codes: readonly string[], at: string, field: string): read
   });
 }
 
-function optionFaults(
-  options: BasketOptions,
-  list: PriceList,
-): readonly Problem[] {
+function optionFaults(options: BasketOptions, list: PriceList): readonly Problem[] {
   const known = list.suppliers.map(({ code }) => code);
   return [
     ...faultsIn(options, basketOptionQuestions, '/options'),

@@ -36,7 +36,6 @@ import {
   type Purchase,
 } from './read-order.js';
 
-
 /** The second best is there to be compared, so it may be this share above the best of its kind. */
 const SECOND_BEST_GAP = 0.005;
 

@@ -44,7 +44,11 @@ const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 /** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. Problems point into `old`. */
 export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
-  const faults = numberFaults('/thicknessMm', old.thicknessMm, { above: 0, upTo: skinThicknessAsked.range.upTo, unit: 'mm' });
+  const faults = numberFaults('/thicknessMm', old.thicknessMm, {
+    above: 0,
+    upTo: skinThicknessAsked.range.upTo,
+    unit: 'mm',
+  });
   if (faults.length > 0) return refusal(...faults);
   return old.plies === undefined ? guessed(old, method) : fromPlies(old, old.plies, method);
 }

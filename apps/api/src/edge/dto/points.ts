@@ -3,7 +3,6 @@ import { problem, type Problem } from '#lib/kernel';
 import { Field, shownValue, type Said } from './field.js';
 import { listFaults, listSchema, type ListLimits } from './plain-fields.js';
 
-
 /** The schema of `[xMm, yMm]`, x forward, y to starboard. */
 export const pointSchema = {
   type: 'array' as const,
@@ -58,10 +57,7 @@ export const Outlines = (said: Said & ListLimits = {}): PropertyDecorator =>
     },
   });
 
-function pointListFaults(
-  value: unknown,
-  { least = 0, most = MOST_CORNERS }: ListLimits,
-): readonly Problem[] {
+function pointListFaults(value: unknown, { least = 0, most = MOST_CORNERS }: ListLimits): readonly Problem[] {
   if (Array.isArray(value) && value.length <= most && value.length >= least && value.every(isPoint))
     return [];
   return listFaults(value, { of: 'points [xMm, yMm]', least, most }, pointFaults);

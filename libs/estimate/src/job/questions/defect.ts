@@ -13,12 +13,7 @@ import {
   fittingHolesAsked,
   practice,
 } from '#lib/asking';
-import {
-  evidenceGrades,
-  fittingKinds,
-  surveyFaults,
-  type Survey,
-} from '#lib/extent';
+import { evidenceGrades, fittingKinds, surveyFaults, type Survey } from '#lib/extent';
 import { leakCauses } from '#lib/methods';
 
 /** The state of a zone that nobody stated and no plug has shown. */
