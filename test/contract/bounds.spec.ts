@@ -1,5 +1,5 @@
 import 'reflect-metadata';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { filled, problemsOf } from '../../apps/api/src/edge/dto/field.js';
@@ -103,5 +103,15 @@ describe('the bounds of the contract', () => {
     expect(await contradictionsAt({ ...door, root }, lax)).toHaveLength(2);
     const strict = { ...bound, inside: bound.outside };
     expect(await contradictionsAt({ ...door, root }, strict)).toHaveLength(2);
+  });
+
+  test('no two shapes of requests share a name, since the document would show one in place of the other', () => {
+    const service = path.join(import.meta.dirname, '../../apps/api/src');
+    const names = readdirSync(service, { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.dto.ts'))
+      .flatMap((file) => [...readFileSync(path.join(service, file), 'utf8').matchAll(/class (\w+Dto)\b/g)])
+      .map(([, name]) => name);
+    expect(names.length).toBeGreaterThan(100);
+    expect(names.filter((name, index) => names.indexOf(name) < index)).toEqual([]);
   });
 });

@@ -63,7 +63,7 @@ describe('cutting by HTTP', () => {
       kerfMm: 0,
       edgeTrimMm: 0,
     });
-    expect(many.body.errors).toMatchObject([{ pointer: '/pieces', code: 'too-many' }]);
+    expect(many.body.errors).toMatchObject([{ pointer: '/pieces/0/count', code: 'out-of-range' }]);
     const large = await service.post('/v1/estimating/cutting-plan', {
       pieces: [{ id: 'deck', outline: rectangle(1300, 610), turnsDeg: [] }],
       stock: [full],
@@ -93,9 +93,9 @@ describe('cutting by HTTP', () => {
       edgeTrimMm: 0,
     });
     expect(answer.body.errors.map(({ pointer }: { readonly pointer: string }) => pointer)).toEqual([
-      '/roll',
-      '/pieces/0/outline',
       '/pieces/1/id',
+      '/pieces/0/outline',
+      '/roll',
     ]);
   });
 

@@ -235,11 +235,18 @@ export const currencyAsked = {
 /** Lines to totals, and to a distribution where one is asked for. */
 export const priceJobQuestions = {
   currency: askWhich(currencyAsked),
-  lines: askList({ meaning: 'what the job holds', least: 1, most: 2000, of: lineQuestions }),
+  lines: askList({
+    meaning: 'what the job holds',
+    least: 1,
+    most: 2000,
+    unlike: 'code',
+    of: lineQuestions,
+  }),
   taxGroups: askList({
     meaning: 'taxes that lines may bear',
     least: 1,
     most: 20,
+    unlike: 'code',
     of: taxGroupQuestions,
   }),
   overheadPercent: askDecimal({

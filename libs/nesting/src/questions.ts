@@ -126,11 +126,18 @@ export const rollQuestions = {
 
 /** Any pieces on any stock: sheets and offcuts, or a roll. */
 export const cuttingQuestions = {
-  pieces: askList({ meaning: 'what is to be cut', least: 1, most: mostOutlines, of: pieceQuestions }),
+  pieces: askList({
+    meaning: 'what is to be cut',
+    least: 1,
+    most: mostOutlines,
+    unlike: 'id',
+    of: pieceQuestions,
+  }),
   stock: askList({
     meaning: 'sheets and offcuts; give these or a roll',
     least: 1,
     most: MOST_KINDS,
+    unlike: 'id',
     of: stockQuestions,
     otherwise: 'unknown',
   }),
