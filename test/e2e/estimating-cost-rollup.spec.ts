@@ -121,6 +121,7 @@ describe('POST /v1/estimating/cost-rollup', () => {
     expect(
       lines.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code]),
     ).toEqual([
+      ['/currency', 'not-one-of'],
       ['/lines/0/netQuantity', 'out-of-range'],
       ['/lines/0/unit', 'not-one-of'],
     ]);
