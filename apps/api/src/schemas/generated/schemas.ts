@@ -1101,6 +1101,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "unknown"
         ]
       },
+      "lengthMm": {
+        "type": "number"
+      },
       "causeClass": {
         "type": "string",
         "enum": [
@@ -1108,6 +1111,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "pre-existing",
           "sudden"
         ]
+      },
+      "note": {
+        "type": "string"
       },
       "leak": {
         "type": "string",
@@ -1120,12 +1126,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "not-known",
           "overlay-screws"
         ]
-      },
-      "lengthMm": {
-        "type": "number"
-      },
-      "note": {
-        "type": "string"
       }
     },
     "required": [
@@ -3768,20 +3768,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "crew": {
         "$ref": "#/components/schemas/Crew"
       },
+      "evidence": {
+        "type": "string",
+        "enum": [
+          "mapped-with-plugs",
+          "opened-and-measured",
+          "single-symptom",
+          "sounded-and-metered"
+        ]
+      },
       "conditions": {
         "$ref": "#/components/schemas/Conditions"
       },
-      "reference": {
-        "type": "string"
+      "method": {
+        "$ref": "#/components/schemas/MethodChoice"
       },
-      "cause": {
-        "$ref": "#/components/schemas/CauseRecord"
+      "survey": {
+        "$ref": "#/components/schemas/Survey"
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ZoneRecord"
+        }
       },
       "fittings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/FittingRecord"
         }
+      },
+      "reference": {
+        "type": "string"
+      },
+      "cause": {
+        "$ref": "#/components/schemas/CauseRecord"
       },
       "pricing": {
         "$ref": "#/components/schemas/PricingChoice"
@@ -3793,29 +3814,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "whole"
         ]
       },
-      "method": {
-        "$ref": "#/components/schemas/MethodChoice"
-      },
       "locale": {
         "type": "string"
-      },
-      "zones": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/ZoneRecord"
-        }
-      },
-      "survey": {
-        "$ref": "#/components/schemas/Survey"
-      },
-      "evidence": {
-        "type": "string",
-        "enum": [
-          "mapped-with-plugs",
-          "opened-and-measured",
-          "single-symptom",
-          "sounded-and-metered"
-        ]
       },
       "craft": {
         "$ref": "#/components/schemas/Craft"
@@ -7811,6 +7811,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "flangeMm": {
         "type": "number"
       },
+      "taperRatio": {
+        "type": "number"
+      },
       "rung": {
         "type": "string",
         "enum": [
@@ -7848,9 +7851,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "comes-out",
           "stays"
         ]
-      },
-      "taperRatio": {
-        "type": "number"
       }
     }
   },
@@ -8431,16 +8431,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "advice": {
         "$ref": "#/components/schemas/EstimateFinding"
       },
-      "minutes": {
-        "type": "number",
-        "description": "Working time of all of them."
-      },
       "readings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/NextReading"
         },
         "description": "Best first."
+      },
+      "minutes": {
+        "type": "number",
+        "description": "Working time of all of them."
       },
       "worthH": {
         "type": "number",
@@ -8469,8 +8469,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "advice",
-      "minutes",
       "readings",
+      "minutes",
       "worthH",
       "isWorthIt",
       "areaRangeM2"
@@ -8597,6 +8597,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "thicknessMm": {
         "type": "number"
       },
+      "densityKgPerM3": {
+        "type": "number"
+      },
       "cavityMm": {
         "type": "number"
       },
@@ -8609,9 +8612,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "marine-plywood",
           "san-foam"
         ]
-      },
-      "densityKgPerM3": {
-        "type": "number"
       }
     },
     "required": [
@@ -9396,19 +9396,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maxItems": 2
         }
       },
-      "name": {
-        "type": "string"
-      },
-      "lining": {
-        "type": "string",
-        "enum": [
-          "glued-vinyl",
-          "moulded-liner",
-          "none",
-          "screwed-panels",
-          "zipped-vinyl"
-        ]
-      },
       "holes": {
         "type": "array",
         "items": {
@@ -9428,6 +9415,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/SupportLine"
         }
+      },
+      "name": {
+        "type": "string"
+      },
+      "lining": {
+        "type": "string",
+        "enum": [
+          "glued-vinyl",
+          "moulded-liner",
+          "none",
+          "screwed-panels",
+          "zipped-vinyl"
+        ]
       },
       "edges": {
         "type": "string",
@@ -10548,6 +10548,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "label": {
         "type": "string"
       },
+      "reason": {
+        "type": "string"
+      },
       "area": {
         "$ref": "#/components/schemas/Area"
       },
@@ -10572,18 +10575,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cutDepthMm": {
         "type": "number",
         "description": "Absent when no depth is safe; a finding says why."
-      },
-      "reason": {
-        "type": "string"
       }
     },
     "required": [
       "label",
+      "reason",
       "area",
       "sawLine",
       "areaM2",
-      "cutLengthM",
-      "reason"
+      "cutLengthM"
     ]
   },
   "PriceChange": {
@@ -10645,6 +10645,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "seed": {
         "type": "number"
       },
+      "depreciation": {
+        "$ref": "#/components/schemas/DepreciationTerms"
+      },
+      "samples": {
+        "type": "number"
+      },
+      "contingencyPercent": {
+        "type": "number"
+      },
       "priceList": {
         "type": "string"
       },
@@ -10658,9 +10667,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "as-used"
         ]
       },
-      "contingencyPercent": {
-        "type": "number"
-      },
       "authorisationPercent": {
         "type": "number"
       },
@@ -10672,12 +10678,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "deductible": {
         "type": "string"
-      },
-      "samples": {
-        "type": "number"
-      },
-      "depreciation": {
-        "$ref": "#/components/schemas/DepreciationTerms"
       }
     }
   },
@@ -14503,10 +14503,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Vessel": {
     "type": "object",
     "properties": {
-      "registration": {
+      "name": {
         "type": "string"
       },
-      "name": {
+      "registration": {
         "type": "string"
       },
       "hullNumber": {
