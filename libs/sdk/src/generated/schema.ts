@@ -3080,7 +3080,6 @@ export type components = {
             readonly shareAtPoint: number;
         };
         readonly CostRollUp: {
-            /** @description Looked for below every line when they are read: whoever wants the sums alone is spared it. */
             readonly assumptions: readonly components["schemas"]["Figure"][];
             readonly byCause: readonly {
                 /** @enum {string} */

@@ -2930,8 +2930,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        },
-        "description": "Looked for below every line when they are read: whoever wants the sums alone is spared it."
+        }
       }
     },
     "required": [
