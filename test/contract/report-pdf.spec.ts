@@ -120,10 +120,11 @@ describe('the report says what the data says', () => {
           `${beddingOrder}${label}${opening}${boards[opening]}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`,
       ),
       ...core.stack.map(({ layer, thicknessMm }) => `${layer}${thicknessMm.toFixed(2)}mm`),
-      ...core.sheets.map(({ lengthMm, widthMm }) => `${grouped(lengthMm, 0)}mm×${grouped(widthMm, 0)}mm`),
+      // Millimetres stand as on a drawing, without a mark between the thousands.
+      ...core.sheets.map(({ lengthMm, widthMm }) => `${lengthMm.toFixed(0)}mm×${widthMm.toFixed(0)}mm`),
       ...laminate.plies.map(
         (ply) =>
-          `${ply.thicknessMm.toFixed(2)}mm${ply.areaM2.toFixed(3)}m²${ply.rollLengthM.toFixed(2)}m×${grouped(ply.rollWidthMm, 0)}mm${ply.glassKg.toFixed(2)}kg${ply.resinKg.toFixed(2)}kg`,
+          `${ply.thicknessMm.toFixed(2)}mm${ply.areaM2.toFixed(3)}m²${ply.rollLengthM.toFixed(2)}m×${ply.rollWidthMm.toFixed(0)}mm${ply.glassKg.toFixed(2)}kg${ply.resinKg.toFixed(2)}kg`,
       ),
       ...panel.states.flatMap(({ deflections }) =>
         deflections.map(({ deflectionMm }) => `${deflectionMm.toFixed(2)}mm`),

@@ -6,7 +6,7 @@ import { criticalPath, planCalendar, type Activity, type CalendarRequest } from 
 import { dewPointOf, equivalentAges, humidityFromDewPoint, planCure } from '#lib/cure';
 import { planBatches, stepCodes, type BatchRequest, type ResinStepRequest } from '#lib/resin';
 import { planBondPressure, standardPressurePa } from '#lib/press';
-import type { OperationFlags } from '#lib/work';
+import { operations, type OperationFlags } from '#lib/work';
 
 /** Printed with every failure by fast-check; change it to search elsewhere. */
 const SEED = 20261125;
@@ -339,6 +339,10 @@ const flags: fc.Arbitrary<OperationFlags> = fc.record({
   panel: fc.constantFrom('flat' as const, 'cambered' as const),
 });
 
+/** What goes on before the work before it has set: it waits for its end alone. */
+const goesOnWet = (code: string, before: string): boolean =>
+  operations.find((operation) => operation.code === code)?.wetOn?.includes(before) ?? false;
+
 describe('calendar', () => {
   const small = fc.double({ min: 0.1, max: 3, noNaN: true });
   const request: fc.Arbitrary<CalendarRequest> = fc.record({
@@ -370,9 +374,11 @@ describe('calendar', () => {
         const outcome = planCalendar(given);
         if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
         const byCode = new Map(outcome.value.tasks.map((task) => [task.code, task]));
-        for (const { after, startAt } of outcome.value.tasks)
-          for (const before of after)
-            expect(Date.parse(startAt)).toBeGreaterThanOrEqual(Date.parse(byCode.get(before)!.readyAt));
+        for (const { operation, after, startAt } of outcome.value.tasks)
+          for (const before of after.map((code) => byCode.get(code)!))
+            expect(Date.parse(startAt)).toBeGreaterThanOrEqual(
+              Date.parse(goesOnWet(operation, before.operation) ? before.endAt : before.readyAt),
+            );
         const worked = outcome.value.tasks.filter(({ labourH }) => labourH > 0);
         for (let index = 1; index < worked.length; index += 1)
           expect(worked[index].startDay).toBeGreaterThanOrEqual(worked[index - 1].endDay - 1e-9);

@@ -21,7 +21,7 @@ export {
 } from './cost-line.js';
 export { depreciationQuestions } from './depreciation-questions.js';
 export {
-  askDepreciation,
+  askWear,
   atExtentQuestions,
   commonShareQuestions,
   extentFactorQuestions,

@@ -117,20 +117,23 @@ const depreciationFaults = (terms: DepreciationTerms, line: LineRequest): readon
   ...depreciationTermsFaults(terms, '/depreciation'),
 ];
 
-/** Faults of the terms themselves, at their fields below `at`. */
+/** Faults of the terms themselves, at their fields below `at`: a percentage, or a life to work it out from. */
 export const depreciationTermsFaults = (terms: DepreciationTerms, at: string): readonly Problem[] => {
-  const faults = faultsIn(terms, depreciationQuestions, at);
-  return faults.length > 0 ? faults : percentFaults(terms, `${at}/percent`);
+  const { percent, lifeYears } = terms;
+  const isLeftOpen = percent === undefined && lifeYears === undefined;
+  return isLeftOpen
+    ? [
+        ...wearFaults(terms, at),
+        problem('missing', `${at}/percent`, { expected: 'a percentage, or lifeYears to work it out from' }),
+      ]
+    : wearFaults(terms, at);
 };
 
-function percentFaults(
-  { percent, lifeYears }: Omit<DepreciationTerms, 'ageYears'>,
-  at: string,
-): readonly Problem[] {
-  if (percent === undefined) {
-    return lifeYears === undefined
-      ? [problem('missing', at, { expected: 'a percentage, or lifeYears to work it out from' })]
-      : [];
-  }
-  return Number(percent) <= 100 ? [] : [problem('out-of-range', at, { value: percent, range: '0 to 100' })];
+/** The same where a life that nobody stated is judged. */
+export function wearFaults(terms: DepreciationTerms, at: string): readonly Problem[] {
+  const faults = faultsIn(terms, depreciationQuestions, at);
+  const { percent } = terms;
+  return percent === undefined || Number.isNaN(Number(percent)) || Number(percent) <= 100
+    ? faults
+    : [...faults, problem('out-of-range', `${at}/percent`, { value: percent, range: '0 to 100' })];
 }

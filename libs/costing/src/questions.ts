@@ -14,7 +14,7 @@ import { evidenceGrades } from '#lib/extent';
 import { currencyCodes } from '#lib/money';
 import { causeClasses, partOrLabours, sections, type DepreciationTerms } from './cost-line.js';
 import { commercialRounding, roundings } from './exact.js';
-import { depreciationTermsFaults } from './line-faults.js';
+import { depreciationTermsFaults, wearFaults } from './line-faults.js';
 import { unitCodes } from './exports/unit-codes.js';
 import { riskDefaults } from './risk/risk-defaults.js';
 import { spreadShapes } from './risk/spread-quantile.js';
@@ -26,15 +26,15 @@ const EXTENT = { from: 0, upTo: 100 } as const;
 /** Units that things are sold and counted in. */
 export const unitAsked = { meaning: 'unit it is counted in', choices: Object.keys(unitCodes) } as const;
 
-const depreciationFor = {
-  meaning: 'wear of the part',
-  faults: depreciationTermsFaults,
-  otherwise: 'unknown',
-} as const;
+const wear = { meaning: 'wear of the part', otherwise: 'unknown' } as const;
 
-/** Wear of a part wherever it is asked for, with what its fields mean together. */
-export const askDepreciation = (description: string) =>
-  askFor<DepreciationTerms, 'unknown'>({ ...depreciationFor, description });
+/** Wear of a part, with what its fields mean together. */
+const askDepreciation = (description: string) =>
+  askFor<DepreciationTerms, 'unknown'>({ ...wear, description, faults: depreciationTermsFaults });
+
+/** Wear of all parts, where a life that is not stated is judged for each kind of part. */
+export const askWear = (description: string) =>
+  askFor<DepreciationTerms, 'unknown'>({ ...wear, description, faults: wearFaults });
 
 export const spreadQuestions = {
   low: ask({ unit: '1', meaning: 'least amount as a share of the likely one', range: SHARE }),

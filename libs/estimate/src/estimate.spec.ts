@@ -366,12 +366,22 @@ describe('wear of the parts', () => {
     expect([totals.total, plain.totals.depreciation]).toEqual([plain.totals.total, undefined]);
   });
 
-  test('is refused where neither a percentage nor a life is stated, or more than everything is taken off', () => {
-    expect(refused({ pricing: { depreciation: { ageYears: -1 } } }).map(({ at }) => at)).toEqual([
-      '/pricing/depreciation/ageYears',
-      '/pricing/depreciation/percent',
-    ]);
-    expect(refused({ pricing: { depreciation: { ageYears: 3, percent: '120' } } })).toEqual([
+  test('is judged by the kind of part where neither a percentage nor a life is stated, and says so', () => {
+    const { lines, assumptions } = estimated({ pricing: { depreciation: { ageYears: 9 } } });
+    // Nine of forty-five, of twenty, of ten and of seven years, by hand.
+    const shares = ['20.00', '45.00', '90.00', '100.00'];
+    const parts = lines.filter(({ partOrLabour }) => partOrLabour === 'part');
+    expect(parts.filter(({ depreciation }) => !shares.includes(depreciation!.percent))).toEqual([]);
+    const found = new Set(parts.map(({ depreciation }) => depreciation!.percent));
+    expect([found.has('20.00'), found.has('90.00')]).toEqual([true, true]);
+    expect(
+      assumptions.filter((one) => JSON.stringify(one).includes('/pricing/depreciation/lifeYears')).length,
+    ).toBeGreaterThanOrEqual(3);
+  });
+
+  test('is refused below nothing and above everything', () => {
+    expect(refused({ pricing: { depreciation: { ageYears: -1, percent: '120' } } })).toEqual([
+      { at: '/pricing/depreciation/ageYears', said: expect.any(String) },
       { at: '/pricing/depreciation/percent', said: expect.stringContaining('0 to 100') },
     ]);
   });

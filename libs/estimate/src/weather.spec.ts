@@ -90,7 +90,7 @@ describe('an estimate with a forecast', () => {
         })),
       ),
     );
-    const row = cold.process.cure.find(({ step }) => step.startsWith('Fill the undercut'))!;
+    const row = cold.process.cure.find(({ step }) => step.startsWith('Bed the core'))!;
     const task = cold.process.calendar.tasks.find(({ code }) => code === 'bed-core')!;
     expect(row.basis).toBe('forecast');
     expect(row.startAt).toBe(task.endAt);

@@ -25,6 +25,7 @@ export type Min = In<'min'>;
 export type H = In<'h'>;
 export type Days = In<'d'>;
 export type Percent = In<'%'>;
+export type Years = In<'years'>;
 export type Fraction = In<'1'>;
 
 const named = <T extends number>(value: number): T => value as T;
@@ -50,5 +51,6 @@ export const kelvin = named<K>;
 export const min = named<Min>;
 export const h = named<H>;
 export const days = named<Days>;
+export const years = named<Years>;
 export const percent = named<Percent>;
 export const fraction = named<Fraction>;

@@ -4,7 +4,6 @@ import {
   labourLines,
   packLines,
   yardLines,
-  type DepreciationTerms,
   type LeftOver,
   type LineRequest,
   type PackLines,
@@ -16,7 +15,7 @@ import { takeOff, type Need } from '#lib/takeoff';
 import type { CauseClass } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleWork } from './calendar-stage.js';
-import { judgedLifeYears } from './judged-lives.js';
+import { livesAssumed, withWear } from './judged-lives.js';
 import { hoursFigure, type LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
 
@@ -60,12 +59,22 @@ export function pricedWork(
     andThen(partsFor(context, needs, demand), (parts) =>
       mapValue(servicesFor(context, timed), (services) => ({
         needs: parts.needs,
-        lines: withWear(job, [...services, ...parts.lines]),
+        ...worn(job, [...services, ...parts.lines], assumptions),
         missing: parts.missing,
-        assumptions,
       })),
     ),
   );
+}
+
+function worn(
+  { record: { pricing } }: Job,
+  lines: readonly LineRequest[],
+  assumptions: readonly Figure[],
+): Pick<PricingWork, 'lines' | 'assumptions'> {
+  const terms = pricing?.depreciation;
+  return terms === undefined
+    ? { lines, assumptions }
+    : { lines: withWear(terms, lines), assumptions: [...assumptions, ...livesAssumed(terms, lines)] };
 }
 
 /** The cheapest whole packs, freight counted; resin and hardener are bought in their ratio. */
@@ -137,22 +146,6 @@ const billedH = ({ operations }: LabourWork): Figure<'h'> =>
       operations.filter(({ isOwn }) => !isOwn).map((operation) => [operation.code, hoursFigure(operation)]),
     ),
   );
-
-/** Parts carry the wear that the record states. */
-const withWear = ({ record: { pricing } }: Job, lines: readonly LineRequest[]): readonly LineRequest[] => {
-  const depreciation = pricing?.depreciation;
-  return depreciation === undefined
-    ? lines
-    : lines.map((line) =>
-        line.partOrLabour === 'part' ? { ...line, depreciation: withLife(depreciation, line) } : line,
-      );
-};
-
-/** The life of its kind of part where neither a life nor a percentage is stated. */
-const withLife = (terms: DepreciationTerms, line: LineRequest): DepreciationTerms =>
-  terms.lifeYears === undefined && terms.percent === undefined
-    ? { ...terms, lifeYears: judgedLifeYears(line) }
-    : terms;
 
 /** How the lines of this job are rolled up. */
 export const pricingTerms = (

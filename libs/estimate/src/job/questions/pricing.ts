@@ -1,5 +1,5 @@
 import { ask, askCode, askEach, askText, askWhich, practice, type Answers } from '#lib/asking';
-import { askDepreciation, goodsBillings } from '#lib/costing';
+import { askWear, goodsBillings } from '#lib/costing';
 import { labourQuestion } from './place.js';
 
 export const pricingQuestions = {
@@ -59,7 +59,7 @@ export const pricingQuestions = {
     isWhole: true,
     otherwise: 'unknown',
   }),
-  depreciation: askDepreciation(
+  depreciation: askWear(
     'Wear of the parts that are replaced; shown beside the price, which it does not change.',
   ),
 };
