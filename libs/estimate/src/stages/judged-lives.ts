@@ -25,10 +25,7 @@ const isLeftOpen = ({ lifeYears, percent }: DepreciationTerms): boolean =>
   lifeYears === undefined && percent === undefined;
 
 /** Parts carry the wear that the record states; a life that is stated nowhere is judged by the kind of part. */
-export const withWear = (
-  terms: DepreciationTerms,
-  lines: readonly LineRequest[],
-): readonly LineRequest[] =>
+export const withWear = (terms: DepreciationTerms, lines: readonly LineRequest[]): readonly LineRequest[] =>
   lines.map((line) =>
     line.partOrLabour === 'part'
       ? { ...line, depreciation: isLeftOpen(terms) ? { ...terms, lifeYears: lifeOf(line).years } : terms }
