@@ -92,7 +92,7 @@ export const askLabel = <const O extends Maybe<string> = undefined>(
   asked: Asked<unknown, O>,
 ): ValueQuestion<string, O> => askText({ ...asked, ...labelForm });
 
-export const labelForm = {
+const labelForm = {
   atMost: 60,
   form: {
     pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,

@@ -14,7 +14,6 @@ export {
   codeForm,
   dayFaults,
   decimalForm,
-  labelForm,
   statedInRecord,
   type ValueQuestion,
 } from './ask-value.js';

@@ -5,7 +5,6 @@ export {
   Code,
   DecimalText,
   Flag,
-  Label,
   Nums,
   OneOf,
   Part,

@@ -1,5 +1,5 @@
 import { getSchemaPath } from '@nestjs/swagger';
-import { codeForm, decimalForm, labelForm } from '#lib/asking';
+import { codeForm, decimalForm } from '#lib/asking';
 import { below, problem, type Problem } from '#lib/kernel';
 import { numberFaults, numberSchema, type Range } from './quantities.js';
 import { Field, filled, isRecord, problemsOf, shownValue, type DtoClass, type Said } from './field.js';
@@ -28,9 +28,6 @@ const textSchema = ({ atLeast = 1, atMost = 200, form }: TextLimits) => ({
 
 /** A stable code: lower-case words joined by hyphens. */
 export const Code = (said: Said = {}): PropertyDecorator => Text({ ...said, ...codeForm });
-
-/** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
-export const Label = (said: Said = {}): PropertyDecorator => Text({ ...said, ...labelForm });
 
 /** An ISO 8601 calendar date. */
 export const CalendarDate = (said: Said = {}): PropertyDecorator =>
