@@ -87,7 +87,8 @@ describe('the bounds of the contract', () => {
       const tried = { ...door, root: bodyOf(door.path) };
       expect(await roomSays(tried, door.request)).toEqual([]);
       const bounds = boundsOf(schemas, tried.root);
-      expect(bounds.length).toBeGreaterThan(50);
+      // The smallest request has 44; far fewer would mean that the document was not read.
+      expect(bounds.length).toBeGreaterThan(40);
       const found: string[] = [];
       for (const bound of bounds) found.push(...(await contradictionsAt(tried, bound)));
       expect(found).toEqual([]);
