@@ -56,7 +56,7 @@ describe('the calendar of an estimate', () => {
     expect(body.day.date).toBe('2027-03-01');
     expect(body.day.items[0]).toMatchObject({ kind: 'work', task: 'inspect-map' });
     const saturday = await service.get(at('?on=2027-03-06'));
-    expect(saturday.body.day.items.map(({ kind }: { kind: string }) => kind)).toEqual(['wait', 'next']);
+    expect(saturday.body.day.items.map(({ kind }: { kind: string }) => kind)).toEqual(['next']);
     for (const query of ['?on=2027-02-30', '?on=today', '?day=2027-03-01', '?events=some'])
       expect([query, (await service.get(at(query))).status]).toEqual([query, 400]);
   });

@@ -41,7 +41,8 @@ function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinSt
     areaM2: facesM2,
     litresPerM2: job.core.wetOutLPerM2.value,
   };
-  if (beddedM2 === 0)
+  // An area without a piece is what arithmetic left of ground that is filled solid.
+  if (beddedM2 === 0 || core.pieces.length === 0)
     return [
       ...(areaM2 === 0 ? [] : [{ step: 'seal' as const, areaM2 }]),
       ...undercut,

@@ -92,6 +92,7 @@ describe('the four states side by side', () => {
       const { shortfalls, ratios } = checked({ ...deck, repaired });
       expect(judge.ok ? judge.value.judge(repaired) : undefined).toEqual({
         shortfalls,
+        tellable: expect.any(Array),
         leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)),
       });
       expect(shortfalls.join()).not.toMatch(/: 100 %/);
