@@ -174,7 +174,7 @@ const proofs: Readonly<Record<string, readonly [calls: Name, says: RegExp, silen
   'extent-uncertain': ['unsaid', /one symptom/, 'narrow'],
   'no-plug': ['unsaid', /no plug/, 'known'],
   'kicked-pot': ['polyester', /28 degC/, 'known'],
-  'layer-heats': ['old', /the batch plan has a fill that can heat itself/, 'known'],
+  'layer-heats': ['old', /the batch plan has a fill that can heat itself/, 'below'],
   'off-ratio': ['old', /pumps/, 'known'],
   'off-ratio-scale': ['known', /without pumps/, 'old'],
   'air-under-core': ['known', /plain, unscored core/, 'bent'],
