@@ -1,10 +1,11 @@
 import type { JudgedRung, PlaceFacts } from '#lib/methods';
 import { derived, type Figure } from '#lib/provenance';
-import { fraction, m, m2, m2FromMm2, mm2 } from '#lib/units';
+import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
 import type { Job } from '../job/job.js';
 import type { Besides } from '../stages/labour-drivers.js';
 import { isLaidAgain, isTakenOff } from '../stages/coatings.js';
 import { netAreaMm2 } from './deck-facts.js';
+import { length } from './place-work.js';
 
 interface Opened {
   readonly openedM2: Figure<'m2'>;
@@ -35,15 +36,6 @@ const area = (meaning: string, valueM2: number, from: Figure): Figure<'m2'> =>
     cite: { source: 'METHODS-IN-PRINT' },
     inputs: { opened: from },
   });
-const length = (meaning: string, valueM: number): Figure<'m'> =>
-  derived('m', m(valueM), meaning, {
-    formula: 'geometry.length',
-    title: 'Length along the edge',
-    symbol: 'L',
-    cite: { source: 'ARITHMETIC' },
-    inputs: {},
-  });
-
 /** Planks are lifted to the next butt or this far past the cut. Source: [FROM-MEMORY]. */
 const PAST_THE_CUT_M = 0.3;
 

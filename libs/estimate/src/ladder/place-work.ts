@@ -53,7 +53,7 @@ const area = (meaning: string, valueM2: number): Figure<'m2'> =>
         inputs: {},
       });
 
-const length = (meaning: string, valueM: number): Figure<'m'> =>
+export const length = (meaning: string, valueM: number): Figure<'m'> =>
   derived('m', m(valueM), meaning, {
     formula: 'geometry.length',
     title: 'Length along the edge',

@@ -138,7 +138,7 @@ function coreWork(job: Job, { plan, areas }: OpenedScope, bill: CoreBill): CoreW
     beddedM2: coredGround(bill, {
       opened: plan.figures.openedArea,
       undercut: plan.figures.undercutArea,
-      stays: staysFigure(areas.recorded.staysM2),
+      stays: outlinedFigure(areas.recorded.staysM2, 'sound core that stays'),
     }),
     solidL: litresFigure(bill.mosaic.solidVolumeL),
     ...solidSection(bill),
@@ -154,7 +154,10 @@ function coredGround(
   { stack, mosaic }: CoreBill,
   ground: Readonly<Record<'opened' | 'undercut' | 'stays', Figure<'m2'>>>,
 ): Figure<'m2'> {
-  const inputs = { ...ground, solid: solidFigure(mosaic.solidAreaM2 / stack.layers.length) };
+  const inputs = {
+    ...ground,
+    solid: outlinedFigure(mosaic.solidAreaM2 / stack.layers.length, 'filled solid'),
+  };
   const value = inputs.opened.value + inputs.undercut.value - inputs.stays.value - inputs.solid.value;
   return derived('m2', m2(Math.max(0, value)), 'ground to be cored', {
     formula: 'coring.cored-ground',
@@ -174,17 +177,8 @@ const litresFigure = (volumeL: number): Figure<'l'> =>
     inputs: {},
   });
 
-const staysFigure = (areaM2: number): Figure<'m2'> =>
-  derived('m2', m2(areaM2), 'sound core that stays', {
-    formula: 'geometry.area',
-    title: 'Area of outlines',
-    symbol: 'A',
-    cite: { source: 'ARITHMETIC' },
-    inputs: {},
-  });
-
-const solidFigure = (areaM2: number): Figure<'m2'> =>
-  derived('m2', m2(areaM2), 'filled solid', {
+const outlinedFigure = (areaM2: number, meaning: string): Figure<'m2'> =>
+  derived('m2', m2(areaM2), meaning, {
     formula: 'geometry.area',
     title: 'Area of outlines',
     symbol: 'A',
