@@ -1,5 +1,6 @@
 import 'reflect-metadata';
 import { readFileSync } from 'node:fs';
+import { connect, createServer, type AddressInfo, type Server } from 'node:net';
 import path from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import pg from 'pg';
@@ -22,6 +23,50 @@ const foredeck = readFileSync(
   path.join(import.meta.dirname, '../../apps/workshop/samples/foredeck.json'),
   'utf8',
 );
+const CUT =
+  "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'kingplank' AND datname = current_database()";
+
+/** "Terminating connection" as the server says it (PostgreSQL documentation, Message Formats, ErrorResponse). */
+function sentAway(): Buffer {
+  const fields = Buffer.from('SFATAL\0VFATAL\0C57P01\0Mterminating connection\0\0');
+  const head = Buffer.alloc(5);
+  head.write('E');
+  head.writeInt32BE(fields.length + 4, 1);
+  return Buffer.concat([head, fields]);
+}
+
+/** "Ready for query", idle: what ends the greeting of a new connection. */
+const READY = Buffer.from([0x5a, 0, 0, 0, 5, 0x49]);
+
+/** A door to the server; while it is rude it ends every new connection in the packet that says it is ready. */
+async function sendsAwayWhenReady(server: URL): Promise<{ readonly door: Server; isRude: boolean }> {
+  const here = {
+    isRude: false,
+    door: createServer((caller) => {
+      const behind = connect({ host: server.hostname, port: Number(server.port) });
+      let isNew = true;
+      caller.pipe(behind);
+      behind.on('data', (chunk: Buffer) => {
+        const isRude = here.isRude && isNew && chunk.includes(READY);
+        isNew &&= !chunk.includes(READY);
+        if (isRude) caller.end(Buffer.concat([chunk, sentAway()]));
+        else caller.write(chunk);
+      });
+      for (const [one, other] of [
+        [caller, behind],
+        [behind, caller],
+      ]) {
+        one.on('error', () => other.destroy());
+        one.on('close', () => other.destroy());
+      }
+    }),
+  };
+  await new Promise<void>((resolve) => {
+    here.door.listen(0, '127.0.0.1', resolve);
+  });
+  return here;
+}
+
 const onServer =
   process.env.TEST_DATABASE_URL === undefined || process.env.TEST_DATABASE_URL === '' ? test.skip : test;
 
@@ -75,9 +120,7 @@ describe('a database that fails', () => {
       return statuses;
     })();
     for (let cut = 0; cut < 4; cut += 1) {
-      await administer(
-        "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'kingplank' AND datname = current_database()",
-      );
+      await administer(CUT);
       await new Promise((resolve) => {
         setTimeout(resolve, 50);
       });
@@ -85,6 +128,26 @@ describe('a database that fails', () => {
     const statuses = await reading;
     expect(statuses.filter((status) => status !== 200 && status !== 503)).toEqual([]);
     expect((await fetch(`${url}/v1/materials?kind=core`, { headers })).status).toBe(200);
+  });
+
+  onServer('a connection sent away in the moment it stands costs its request, not the process', async () => {
+    const server = new URL(place.environment.DATABASE_URL);
+    const rude = await sendsAwayWhenReady(server);
+    const { port } = rude.door.address() as AddressInfo;
+    const through = new URL(server);
+    through.host = `127.0.0.1:${String(port)}`;
+    const { url } = await started({ DATABASE_URL: through.href });
+    const ask = async (): Promise<number> =>
+      (await fetch(`${url}/v1/materials?kind=core`, { headers })).status;
+    expect(await ask()).toBe(200);
+    rude.isRude = true;
+    await administer(CUT);
+    const statuses = await Promise.all([ask(), ask(), ask()]);
+    expect(new Set(statuses)).toEqual(new Set([503]));
+    rude.isRude = false;
+    expect(await ask()).toBe(200);
+    await Promise.all(services.splice(0).map((service) => service.stop()));
+    rude.door.close();
   });
 
   onServer('a table locked by somebody else: 503 in the time a statement may take', async () => {

@@ -1,6 +1,7 @@
 import { statfs } from 'node:fs/promises';
 import { setTimeout as delay } from 'node:timers/promises';
 import { Inject, Injectable } from '@nestjs/common';
+import type pg from 'pg';
 import { DataSource, type DataSourceOptions, type EntityManager, type QueryRunner } from 'typeorm';
 import { Defect } from '#lib/kernel';
 import { ConfigurationFault, configurationToken, type Configuration } from '../settings/configuration.js';
@@ -189,7 +190,7 @@ export class Database {
       username: user,
       database,
       poolSize: 1,
-      extra: { connectionTimeoutMillis: 5000 },
+      extra: { connectionTimeoutMillis: 5000, onConnect: this.keepListening },
     };
   }
 
@@ -200,11 +201,22 @@ export class Database {
       poolSize,
       extra: {
         connectionTimeoutMillis: 5000,
+        onConnect: this.keepListening,
         statement_timeout: this.configuration.statementTimeoutMs,
         idle_in_transaction_session_timeout: 30_000,
       },
     };
   }
+
+  /**
+   * Pool and runner hand a connection over without a listener for a moment; one that breaks just then would end
+   * the process. Whoever asks it next is told that it is gone.
+   */
+  private readonly keepListening = (client: Pick<pg.ClientBase, 'on'>): void => {
+    client.on('error', (fault) => {
+      this.log.entry('warn', 'A connection to the database broke', { reason: String(fault) });
+    });
+  };
 
   private common() {
     return {

@@ -10,7 +10,7 @@ const passing: readonly (readonly [RegExp, string])[] = [
 ];
 
 const passingWords =
-  /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|pool after calling end|query read timeout/i;
+  /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|not queryable|pool after calling end|query read timeout/i;
 
 /** TypeORM takes a query runner away when its connection breaks, and then complains about the next query on it. */
 const released: readonly string[] = [
