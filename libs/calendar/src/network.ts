@@ -47,34 +47,44 @@ export function networkFor(
     labour.ok ? labour.value.map(({ code, hours, meanH }) => [code, { ...hours, meanH }]) : [],
   );
   const custom = request.customOperations ?? [];
-  const present = new Set(chosen.map(({ code }) => code));
+  const standIns = standInsAmong(new Set(chosen.map(({ code }) => code)));
   const tasks = chosen.flatMap((operation) =>
     cyclesOf(operation, {
       request,
       hardener,
       hours: hoursOf.get(operation.code) ?? nothing,
       deckC,
-      after: afterOf(operation, present, custom),
+      after: afterOf(operation, standIns, custom),
     }),
   );
-  return inOrder([...tasks, ...custom.map((added) => customTask(added, present, tasks))]);
+  return inOrder([...tasks, ...custom.map((added) => customTask(added, standIns, tasks))]);
 }
 
 /** Predecessors in this job: one that does not belong to it hands its own predecessors on. */
 function afterOf(
   operation: Operation,
-  present: ReadonlySet<string>,
+  standIns: StandIns,
   custom: readonly CustomOperation[],
 ): readonly string[] {
   const added = custom.filter(({ before }) => before?.includes(operation.code)).map(({ code }) => code);
-  return [...new Set([...operation.after.flatMap((code) => standIns(code, present)), ...added])];
+  return [...new Set([...operation.after.flatMap(standIns), ...added])];
 }
 
 const byCode = new Map(operations.map((operation) => [operation.code, operation]));
 
-function standIns(code: string, present: ReadonlySet<string>): readonly string[] {
-  if (present.has(code)) return [code];
-  return byCode.get(code)?.after.flatMap((before) => standIns(before, present)) ?? [];
+/** Of an operation, itself or those of the job that stand in for it. */
+type StandIns = (code: string) => readonly string[];
+
+/** Each is looked up once: an operation is reached by very many ways through those that are missing. */
+function standInsAmong(present: ReadonlySet<string>): StandIns {
+  const known = new Map<string, readonly string[]>();
+  const standIns: StandIns = (code) => {
+    if (present.has(code)) return [code];
+    const found = known.get(code) ?? [...new Set(byCode.get(code)?.after.flatMap(standIns) ?? [])];
+    known.set(code, found);
+    return found;
+  };
+  return standIns;
 }
 
 interface CycleContext {
@@ -185,7 +195,7 @@ function ageOf(
 
 function customTask(
   added: CustomOperation,
-  present: ReadonlySet<string>,
+  standIns: StandIns,
   tasks: readonly NetworkTask[],
 ): NetworkTask {
   const last = tasks.map(({ code }) => code);
@@ -202,9 +212,11 @@ function customTask(
     mostHands: 2,
     wait: added.waitH === undefined ? { kind: 'none' } : { kind: 'elapsed', hours: added.waitH },
     isHoldPoint: added.isHoldPoint === true,
-    after: added.after.flatMap((code) =>
-      last.includes(code) || !byCode.has(code) ? [code] : standIns(code, present),
-    ),
+    after: [
+      ...new Set(
+        added.after.flatMap((code) => (last.includes(code) || !byCode.has(code) ? [code] : standIns(code))),
+      ),
+    ],
   };
 }
 
