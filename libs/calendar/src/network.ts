@@ -193,11 +193,7 @@ function ageOf(
   return { low, likely: value, high };
 }
 
-function customTask(
-  added: CustomOperation,
-  standIns: StandIns,
-  tasks: readonly NetworkTask[],
-): NetworkTask {
+function customTask(added: CustomOperation, standIns: StandIns, tasks: readonly NetworkTask[]): NetworkTask {
   const last = tasks.map(({ code }) => code);
   return {
     code: added.code,
