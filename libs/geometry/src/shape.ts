@@ -2,7 +2,7 @@ import { orient2d } from 'robust-predicates';
 import polylabel from 'polylabel';
 import { areaMm2, bounds, centroid, signedAreaMm2 } from './measure.js';
 import type { Point, Polygon, Region, Ring } from './point.js';
-import { distanceToRing, distanceToSegment, squaredToSegment } from './segment.js';
+import { distanceToRing, squaredToSegment } from './segment.js';
 
 /**
  * Smallest convex ring round the points (monotone chain), with corners in line left out.
@@ -43,17 +43,23 @@ export function simplifyRing(ring: Ring, toleranceMm: number): Ring {
   return kept.length >= 3 && signedAreaMm2(kept) !== 0 ? kept : ring;
 }
 
+/** Distances nearer to each other than this are the same, so that the rounding of a turned ring decides between no two corners. */
+const SAME_MM = 0.02;
+
+/** The square from which a distance is clearly more than one of the square given. */
+const clearlyMore = (squaredMm2: number): number => (Math.sqrt(squaredMm2) + SAME_MM) ** 2;
+
 function farthestPair(ring: Ring): readonly [number, number] {
   const hull = new Set(convexHull(ring));
   const candidates = ring.flatMap((point, index) => (hull.has(point) ? [index] : []));
   const xs = Float64Array.from(candidates, (index) => ring[index][0]);
   const ys = Float64Array.from(candidates, (index) => ring[index][1]);
-  let [one, other, farthest] = [-1, -1, -1];
+  let [one, other, bar] = [-1, -1, -1];
   for (let order = 0; order < candidates.length; order += 1) {
     for (let later = order + 1; later < candidates.length; later += 1) {
       const [dx, dy] = [xs[later] - xs[order], ys[later] - ys[order]];
       const apart = dx * dx + dy * dy;
-      if (apart > farthest * (1 + 1e-12)) [one, other, farthest] = [order, later, apart];
+      if (apart > bar) [one, other, bar] = [order, later, clearlyMore(apart)];
     }
   }
   return one < 0 ? [0, Math.floor(ring.length / 2)] : [candidates[one], candidates[other]];
@@ -64,22 +70,27 @@ function thinned(line: readonly Point[], toleranceMm: number): readonly Point[] 
   const open: (readonly [number, number])[] = [[0, line.length - 1]];
   for (let span = open.pop(); span !== undefined; span = open.pop()) {
     const [from, to] = span;
-    const far = farthestFrom(line, from, to);
-    if (far < 0 || distanceToSegment(line[far], line[from], line[to]) <= toleranceMm) continue;
+    const { far, farthestMm } = farthestFrom(line, from, to);
+    if (far < 0 || farthestMm <= toleranceMm) continue;
     keep.add(far);
     open.push([from, far], [far, to]);
   }
   return line.filter((_, index) => keep.has(index));
 }
 
-/** Of the corners between two, the first of those farthest from the line through both; -1 where there is none. */
-function farthestFrom(line: readonly Point[], from: number, to: number): number {
-  let [found, farthest] = [-1, -1];
+/** Of the corners between two, the first of those farthest from the line through both, -1 where there is none; and how far they lie. */
+function farthestFrom(
+  line: readonly Point[],
+  from: number,
+  to: number,
+): { readonly far: number; readonly farthestMm: number } {
+  let [far, farthest, bar] = [-1, 0, -1];
   for (let index = from + 1; index < to; index += 1) {
     const away = squaredToSegment(line[index], line[from], line[to]);
-    if (away > farthest) [found, farthest] = [index, away];
+    if (away > farthest) farthest = away;
+    if (away > bar) [far, bar] = [index, clearlyMore(away)];
   }
-  return found;
+  return { far, farthestMm: Math.sqrt(farthest) };
 }
 
 /** A place well inside the largest polygon (the centre of its largest inscribed circle, to 1 %); the empty region has none. */

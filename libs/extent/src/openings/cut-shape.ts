@@ -25,6 +25,7 @@ import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
 import { reachUnder } from './reach.js';
 import type { Rules } from './rules.js';
+import { hasShortEdge, withSawableEdges } from './saw-edges.js';
 
 /** A cut line with straight sides, before and after its corners are rounded. */
 export interface CutShape {
@@ -48,18 +49,23 @@ const OUTLINE_TOLERANCES_MM = [15, 40] as const;
 /**
  * The straight-sided shape that takes in the target at the least labour: upright rectangles and octagons along the
  * directions of the panel and of the target, and the target's own outline straightened outwards. Each is clipped to the
- * ground that may be cut; what then lies outside is undercut.
+ * ground that may be cut; what then lies outside is undercut. A shape that a blade cannot follow is taken only where all are such.
  */
 export function cheapestShape(target: Region, seeds: Region, ground: Ground): CutShape | undefined {
   const shapes = forms(target, ground).flatMap(({ form, cover }) => {
     const shape = clipped(form, cover, seeds, ground);
     return shape === undefined ? [] : [shape];
   });
-  return shapes.reduce<CutShape | undefined>(
-    (best, shape) => (best === undefined || shape.hours < best.hours - 1e-6 ? shape : best),
-    undefined,
-  );
+  const isSawable = ({ sharp }: CutShape): boolean => !hasShortEdge(sharp, ground.rules.cornerRadiusMm);
+  return shapes.reduce<CutShape | undefined>((best, shape) => {
+    if (best === undefined || isSawable(shape) !== isSawable(best))
+      return best !== undefined && isSawable(best) ? best : shape;
+    return shape.hours < best.hours - SAME_HOURS ? shape : best;
+  }, undefined);
 }
+
+/** A second or two of labour does not decide between shapes; the simpler form comes first. */
+const SAME_HOURS = 5e-4;
 
 interface Form {
   readonly form: CutShape['form'];
@@ -109,7 +115,7 @@ function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: G
   const isWhole = areaMm2(cover) - areaMm2(clippedCover) < 1;
   const inside = isWhole ? clippedCover : withoutTongues(clippedCover, seeds, ground);
   const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && holdsSome(polygon, seeds));
-  const sharp = tidied(kept, ground.permitted);
+  const sharp = withSawableEdges(tidied(kept, ground.permitted), { seeds, ground });
   return sharp.length === 0 ? undefined : shapeOf(form, sharp, ground.rules);
 }
 

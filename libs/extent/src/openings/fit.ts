@@ -10,7 +10,7 @@ import {
 import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
 import { cornerRadii, type CutShape } from './cut-shape.js';
-import type { Ground } from './ground.js';
+import type { DeckUnderCut } from './ground.js';
 import { gapBetween, neededBridgeMm } from './merge.js';
 import { reachUnder } from './reach.js';
 import { cutsAlongSupports, supportsUnder } from './supports.js';
@@ -31,15 +31,18 @@ const LEAST_RADIUS_MM = 25;
 const REACH_TOLERANCE_MM = 1;
 
 /** Everything about one opening that does not fit, with numbers. */
-export const shapeFindings = (opening: JudgedOpening, ground: Ground): readonly Finding[] => [
-  ...undercutFindings(opening, ground),
-  ...taperFindings(opening, ground),
-  ...supportFindings(opening, ground),
-  ...cornerFindings(opening, ground),
-  ...pieceFindings(opening, ground),
+export const shapeFindings = (opening: JudgedOpening, deck: DeckUnderCut): readonly Finding[] => [
+  ...undercutFindings(opening, deck),
+  ...taperFindings(opening, deck),
+  ...supportFindings(opening, deck),
+  ...cornerFindings(opening, deck),
+  ...pieceFindings(opening, deck),
 ];
 
-function undercutFindings({ label, shape, undercut }: JudgedOpening, { rules }: Ground): readonly Finding[] {
+function undercutFindings(
+  { label, shape, undercut }: JudgedOpening,
+  { rules }: DeckUnderCut,
+): readonly Finding[] {
   const reachMm = reachUnder(undercut, shape.region);
   return reachMm > rules.undercutReachMm + REACH_TOLERANCE_MM
     ? [
@@ -52,13 +55,13 @@ function undercutFindings({ label, shape, undercut }: JudgedOpening, { rules }: 
     : [];
 }
 
-function taperFindings({ label, shape }: JudgedOpening, ground: Ground): readonly Finding[] {
-  const room = taperRoom(shape.region, ground.panel);
-  if (room === undefined || room.mm >= ground.taperWidthMm - 0.5) return [];
+function taperFindings({ label, shape }: JudgedOpening, deck: DeckUnderCut): readonly Finding[] {
+  const room = taperRoom(shape.region, deck.panel);
+  if (room === undefined || room.mm >= deck.taperWidthMm - 0.5) return [];
   return [
     finding('no-room-for-taper', {
       opening: label,
-      neededMm: toWholeMm(ground.taperWidthMm),
+      neededMm: toWholeMm(deck.taperWidthMm),
       availableMm: toWholeMm(room.mm),
       xMm: toWholeMm(room.at[0]),
       yMm: toWholeMm(room.at[1]),
@@ -93,10 +96,10 @@ const nearestPairs = (
     return { mm: distance(at, on), at, on };
   });
 
-const supportFindings = ({ label, shape }: JudgedOpening, ground: Ground): readonly Finding[] => {
-  const { supportClearanceMm: clearanceMm } = ground.rules;
+const supportFindings = ({ label, shape }: JudgedOpening, deck: DeckUnderCut): readonly Finding[] => {
+  const { supportClearanceMm: clearanceMm } = deck.rules;
   return [
-    ...cutsAlongSupports(shape, ground).map(({ support, lengthMm, awayMm }) =>
+    ...cutsAlongSupports(shape, deck).map(({ support, lengthMm, awayMm }) =>
       finding('cut-on-support', {
         opening: label,
         kind: support.kind,
@@ -105,7 +108,7 @@ const supportFindings = ({ label, shape }: JudgedOpening, ground: Ground): reado
         clearanceMm,
       }),
     ),
-    ...supportsUnder(shape, ground).map(({ support, at }) =>
+    ...supportsUnder(shape, deck).map(({ support, at }) =>
       finding('cut-crosses-support', {
         opening: label,
         kind: support.kind,
@@ -117,7 +120,7 @@ const supportFindings = ({ label, shape }: JudgedOpening, ground: Ground): reado
   ];
 };
 
-function cornerFindings({ label, shape }: JudgedOpening, { rules }: Ground): readonly Finding[] {
+function cornerFindings({ label, shape }: JudgedOpening, { rules }: DeckUnderCut): readonly Finding[] {
   const wanted = Math.min(LEAST_RADIUS_MM, rules.cornerRadiusMm);
   const radii = ringsOf(shape.sharp)
     .flatMap((ring) => roundedCorners(ring, cornerRadii(rules)))
@@ -129,7 +132,7 @@ function cornerFindings({ label, shape }: JudgedOpening, { rules }: Ground): rea
     : [];
 }
 
-function pieceFindings({ label, pieces }: JudgedOpening, { rules }: Ground): readonly Finding[] {
+function pieceFindings({ label, pieces }: JudgedOpening, { rules }: DeckUnderCut): readonly Finding[] {
   const { bondableAreaM2 = Number.MAX_VALUE, bondableLengthMm = Number.MAX_VALUE } = rules;
   const areaM2 = m2FromMm2(mm2(pieces.largest.areaMm2));
   const isTooLarge = areaM2 > bondableAreaM2 * 1.15 || pieces.largest.lengthMm > bondableLengthMm * 1.15;
@@ -146,8 +149,8 @@ function pieceFindings({ label, pieces }: JudgedOpening, { rules }: Ground): rea
 }
 
 /** Bridges of skin between openings that are too narrow for the tapers of both. */
-export function bridgeFindings(openings: readonly JudgedOpening[], ground: Ground): readonly Finding[] {
-  const needed = neededBridgeMm(ground);
+export function bridgeFindings(openings: readonly JudgedOpening[], deck: DeckUnderCut): readonly Finding[] {
+  const needed = neededBridgeMm(deck);
   return openings.flatMap((one, index) =>
     openings.slice(index + 1).flatMap((other) => {
       const bridgeMm = gapBetween(one.shape.region, other.shape.region);

@@ -12,19 +12,23 @@ import {
   type Ring,
 } from '#lib/geometry';
 import type { Rules } from './rules.js';
-import type { PanelShape, SupportShape } from './request.js';
+import type { SupportShape } from './request.js';
 
-/** The panel and the part of it that may be cut. */
-export interface Ground {
+/** The panel, what it rests on, and what its cuts keep to. */
+export interface DeckUnderCut {
   readonly panel: Region;
-  /** Far enough from every edge and hole; with few corners, so that cuts along it are straight lines. */
-  readonly permitted: Region;
   readonly insetMm: number;
   readonly supports: readonly SupportShape[];
-  /** Directions of the panel's longest edges, rad in [0, pi/2): cuts are laid along them. */
-  readonly directions: readonly number[];
   readonly rules: Rules;
   readonly taperWidthMm: number;
+}
+
+/** The part of a deck that may be cut, as openings are designed on it. */
+export interface Ground extends DeckUnderCut {
+  /** Far enough from every edge and hole; with few corners, so that cuts along it are straight lines. */
+  readonly permitted: Region;
+  /** Directions of the panel's longest edges, rad in [0, pi/2): cuts are laid along them. */
+  readonly directions: readonly number[];
 }
 
 /** How far a straight cut may stray from a curved edge's parallel, inwards. */
@@ -32,7 +36,7 @@ const STRAIGHTEN_MM = 8;
 
 export function groundOf(
   panel: Region,
-  shape: PanelShape,
+  supports: readonly SupportShape[],
   rules: Rules,
   sizes: { readonly insetMm: number; readonly taperWidthMm: number },
 ): Ground {
@@ -41,7 +45,7 @@ export function groundOf(
     rules,
     ...sizes,
     permitted: straightened(offset(panel, -sizes.insetMm, 'miter')),
-    supports: shape.supports ?? [],
+    supports,
     directions: edgeDirections(panel),
   };
 }
@@ -68,7 +72,7 @@ function edgeDirections(panel: Region): readonly number[] {
   const edges = panel
     .flatMap((polygon) => ringsOf([polygon]))
     .flatMap((ring: Ring) => edgesOf(simplifyRing(ring, STRAIGHTEN_MM)));
-  const byLength = [...edges].sort((one, other) => distance(...other) - distance(...one));
+  const byLength = [...edges].sort((one, other) => wholeMm(...other) - wholeMm(...one));
   return byLength.reduce<readonly number[]>((kept, [a, b]) => {
     const direction = directionOf(a, b);
     return kept.length < 3 && kept.every((other) => quarterApart(direction, other) > 0.05)
@@ -76,6 +80,9 @@ function edgeDirections(panel: Region): readonly number[] {
       : kept;
   }, []);
 }
+
+/** Edges of one length keep their order round the panel. */
+const wholeMm = (a: Point, b: Point): number => Math.round(distance(a, b));
 
 const directionOf = (a: Point, b: Point): number => wrapped(Math.atan2(b[1] - a[1], b[0] - a[0]));
 const wrapped = (angle: number): number => ((angle % QUARTER_TURN) + QUARTER_TURN) % QUARTER_TURN;

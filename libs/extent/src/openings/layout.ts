@@ -8,10 +8,11 @@ import {
   union,
   type Region,
 } from '#lib/geometry';
-import { groundOf, type Ground } from './ground.js';
+import { groundOf, type DeckUnderCut, type Ground } from './ground.js';
 import { groupFor, joined, type OpeningGroup } from './merge.js';
+import { ownFrameOf, regionBack, regionInto, supportsInto, type OwnFrame } from './own-frame.js';
 import { reachUnder } from './reach.js';
-import type { PanelShape } from './request.js';
+import type { PanelShape, SupportShape } from './request.js';
 import type { Rules } from './rules.js';
 
 /** Rounded margins are marked with a pencil: chords this near to the arc are the arc. */
@@ -19,44 +20,87 @@ export const ARC_MM = 0.2;
 
 /** The shapes to saw, before anything is said about them. */
 export interface Layout {
+  readonly deck: DeckUnderCut;
+  readonly groups: readonly OpeningGroup[];
+  readonly unopened: readonly Region[];
+  /** Where they were designed. */
+  readonly frame: OwnFrame;
+}
+
+/** The same in the frame of the deck itself. */
+interface Design {
   readonly ground: Ground;
   readonly groups: readonly OpeningGroup[];
   readonly unopened: readonly Region[];
 }
 
+interface Sizes {
+  readonly rules: Rules;
+  readonly taperWidthMm: number;
+}
+
+/** Designed in the deck's own frame and put back, so that a deck that is mirrored, turned or moved gets the same cuts. */
+export function layoutOf(bad: Region, panel: Region, shape: PanelShape, sizes: Sizes): Layout {
+  const supports = shape.supports ?? [];
+  const frame = ownFrameOf({ panel, bad, supports });
+  const { ground, groups, unopened } = designed(
+    regionInto(bad, frame),
+    regionInto(panel, frame),
+    supportsInto(supports, frame),
+    sizes,
+  );
+  return {
+    frame,
+    deck: { ...sizes, panel, supports, insetMm: ground.insetMm },
+    groups: groups.map((group) => groupBack(group, frame)),
+    unopened: unopened.map((region) => regionBack(region, frame)),
+  };
+}
+
+const groupBack = (group: OpeningGroup, frame: OwnFrame): OpeningGroup => ({
+  ...group,
+  seeds: regionBack(group.seeds, frame),
+  target: regionBack(group.target, frame),
+  shape: {
+    ...group.shape,
+    sharp: regionBack(group.shape.sharp, frame),
+    region: regionBack(group.shape.region, frame),
+  },
+});
+
 /** Far from the edges where the taper wants it, unless the damage then lies out of reach; the flange is kept in any case. */
-export function layoutOf(
+function designed(
   bad: Region,
   panel: Region,
-  shape: PanelShape,
-  { rules, taperWidthMm }: { readonly rules: Rules; readonly taperWidthMm: number },
-): Layout {
-  const at = (insetMm: number): Layout =>
-    laidOut(bad, groundOf(panel, shape, rules, { insetMm, taperWidthMm }));
+  supports: readonly SupportShape[],
+  { rules, taperWidthMm }: Sizes,
+): Design {
+  const at = (insetMm: number): Design =>
+    laidOut(bad, groundOf(panel, supports, rules, { insetMm, taperWidthMm }));
   const wide = at(Math.max(rules.flangeMm, taperWidthMm));
   if (taperWidthMm <= rules.flangeMm || isWithinReach(wide)) return wide;
   return at(rules.flangeMm);
 }
 
-const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
+const isWithinReach = ({ groups, unopened, ground }: Design): boolean =>
   unopened.length === 0 &&
   groups.every(
     ({ seeds, shape }) =>
       reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm,
   );
 
-function laidOut(bad: Region, ground: Ground): Layout {
+function laidOut(bad: Region, ground: Ground): Design {
   const grown = ground.rules.cutMarginMm > 0 ? offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM) : bad;
   const targets = withFewCorners(intersection(grown, ground.panel));
-  const designed = targets.map((target) => ({
+  const alone = targets.map((target) => ({
     target,
     group: groupFor([target], intersection(bad, [target]), ground),
   }));
   const groups = joined(
-    designed.flatMap(({ group }) => (group === undefined ? [] : [group])),
+    alone.flatMap(({ group }) => (group === undefined ? [] : [group])),
     ground,
   );
-  const unopened = designed.flatMap(({ target, group }) =>
+  const unopened = alone.flatMap(({ target, group }) =>
     group === undefined ? [intersection(bad, [target])] : [],
   );
   return { ground, groups, unopened };

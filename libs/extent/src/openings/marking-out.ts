@@ -11,6 +11,7 @@ import {
   type Polygon,
   type Region,
 } from '#lib/geometry';
+import type { OwnFrame } from './own-frame.js';
 
 /** The edge of the panel that a tape is hooked to. */
 export interface Datum {
@@ -51,9 +52,12 @@ export interface MarkingOut {
 /** A bend this slight leaves an edge straight enough to hook a tape to. */
 const STRAIGHT_WITHIN_MM = 5;
 
+/** Edges whose worth differs by less than a tape shows. */
+const SAME_WORTH_MM = 0.1;
+
 /** Dimensions of the outer saw line from the best datum edge: long, straight, and near. */
-export function markingOut(sharp: Polygon, panel: Region, radii: CornerRadii): MarkingOut {
-  const datum = datumFor(sharp, panel);
+export function markingOut(sharp: Polygon, panel: Region, radii: CornerRadii, frame: OwnFrame): MarkingOut {
+  const datum = datumFor(sharp, panel, frame);
   const rings = [sharp.outer, ...sharp.holes];
   const rounded = rings.map((ring) => roundedCorners(ring, radii));
   const lines = rounded.flatMap((corners) =>
@@ -74,15 +78,27 @@ export function markingOut(sharp: Polygon, panel: Region, radii: CornerRadii): M
   };
 }
 
-function datumFor(sharp: Polygon, panel: Region): Datum {
+/** Of edges that serve as well the one that comes first in the deck's own frame, and its end that does. */
+function datumFor(sharp: Polygon, panel: Region, { into, isMirrored }: OwnFrame): Datum {
   const centre = centroid([sharp]) ?? sharp.outer[0];
   const edges = panel
     .flatMap((polygon) => ringsOf([polygon]))
-    .flatMap((ring) => edgesOf(simplifyRing(ring, STRAIGHT_WITHIN_MM)));
-  const worth = ([a, b]: readonly [Point, Point]): number => distance(a, b) - distanceToSegment(centre, a, b);
-  const [from, to] = edges.reduce((best, edge) => (worth(edge) > worth(best) + 1e-6 ? edge : best), edges[0]);
+    .flatMap((ring) => edgesOf(simplifyRing(ring, STRAIGHT_WITHIN_MM)))
+    .map(([from, to]) => ({
+      from: isMirrored ? to : from,
+      to: isMirrored ? from : to,
+      worth: distance(from, to) - distanceToSegment(centre, from, to),
+      middle: into([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]),
+    }));
+  const most = Math.max(...edges.map(({ worth }) => worth));
+  const { from, to } = edges
+    .filter(({ worth }) => worth > most - SAME_WORTH_MM)
+    .reduce((best, edge) => (comesFirst(edge.middle, best.middle) ? edge : best));
   return { from, to, lengthMm: distance(from, to) };
 }
+
+const comesFirst = ([x, y]: Point, [otherX, otherY]: Point): boolean =>
+  Math.abs(x - otherX) > SAME_WORTH_MM ? x < otherX : y < otherY - SAME_WORTH_MM;
 
 function marked(at: Point, radiusMm: number, { from, to, lengthMm }: Datum): MarkedCorner {
   const [ux, uy] = [(to[0] - from[0]) / lengthMm, (to[1] - from[1]) / lengthMm];

@@ -14,7 +14,7 @@ import {
   type Ring,
 } from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
-import type { Ground } from './ground.js';
+import type { DeckUnderCut, Ground } from './ground.js';
 import { clearOfSupports } from './supports.js';
 
 /** Zones that are opened together. */
@@ -39,7 +39,7 @@ export interface Join {
 /** A strip of skin narrower than this between two cuts is not worth keeping, whatever the taper. */
 const LEAST_BRIDGE_MM = 100;
 
-export const neededBridgeMm = ({ taperWidthMm }: Ground): number =>
+export const neededBridgeMm = ({ taperWidthMm }: DeckUnderCut): number =>
   Math.max(LEAST_BRIDGE_MM, 2 * taperWidthMm);
 
 /** One group for the target and the bad core in it; nothing where the ground has no room for an opening. */

@@ -3,14 +3,13 @@ import {
   boundsOfPoints,
   cutByLine,
   distanceToSegment,
-  principalAxisRad,
   rotatePoint,
   segmentWithin,
   type Point,
   type Region,
 } from '#lib/geometry';
 import { m2FromMm2, mm2 } from '#lib/units';
-import type { Ground } from './ground.js';
+import type { DeckUnderCut } from './ground.js';
 import type { FittingOnDeck } from './request.js';
 
 /** The skin of one opening, cut into pieces that can be bedded before the resin gels. */
@@ -26,17 +25,21 @@ const FITTING_CLEARANCE_MM = 100;
 
 const MOST_PIECES = 60;
 
-/** Splits across the long axis, in equal lengths where supports and fittings allow. */
-export function skinPieces(region: Region, fittings: readonly FittingOnDeck[], ground: Ground): SkinPieces {
-  const { bondableAreaM2, bondableLengthMm } = ground.rules;
-  const axis = principalAxisRad(region);
+/** Splits across the long axis (rad; the pieces are counted along it), in equal lengths where supports and fittings allow. */
+export function skinPieces(
+  region: Region,
+  axis: number,
+  fittings: readonly FittingOnDeck[],
+  deck: DeckUnderCut,
+): SkinPieces {
+  const { bondableAreaM2, bondableLengthMm } = deck.rules;
   const whole = sizeAlong(region, axis);
   const byLength = bondableLengthMm === undefined ? 1 : Math.ceil(whole.lengthMm / bondableLengthMm - 1e-9);
   const byArea =
     bondableAreaM2 === undefined ? 1 : Math.ceil(m2FromMm2(mm2(whole.areaMm2)) / bondableAreaM2 - 1e-9);
   const count = Math.min(MOST_PIECES, Math.max(byLength, byArea));
   if (count === 1) return { pieces: [region], splits: [], largest: whole };
-  const places = splitPlaces(whole, count, splitCost(axis, fittings, ground));
+  const places = splitPlaces(whole, count, splitCost(axis, fittings, deck));
   const pieces = places.reduce<readonly Region[]>(
     (parts, at) => parts.flatMap((part) => halves(part, axis, at)),
     [region],
@@ -98,7 +101,7 @@ function splitPlaces(
 function splitCost(
   axis: number,
   fittings: readonly FittingOnDeck[],
-  { supports, rules }: Ground,
+  { supports, rules }: DeckUnderCut,
 ): (at: number) => number {
   const turned = (point: Point): Point => rotatePoint(point, -axis);
   const across = supports

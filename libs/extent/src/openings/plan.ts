@@ -17,10 +17,11 @@ import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
 import { cornerRadii, shapeOf, type CutShape } from './cut-shape.js';
 import { depthOf, taperFigure, type CutDepth } from './depth.js';
 import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
-import type { Ground } from './ground.js';
+import type { DeckUnderCut } from './ground.js';
 import { allBad, ARC_MM, layoutOf, type Layout } from './layout.js';
 import { markingOut, type MarkingOut } from './marking-out.js';
 import { gapBetween, type Join, type OpeningGroup } from './merge.js';
+import { longAxisIn, type OwnFrame } from './own-frame.js';
 import { skinPieces } from './pieces.js';
 import { reachUnder } from './reach.js';
 import { readOpeningRequest, type ReadRequest } from './read-request.js';
@@ -119,18 +120,18 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
     ...depth.findings,
     ...read.findings,
     ...unopenedFindings(layout, read),
-    ...judged.flatMap((one) => shapeFindings(one, layout.ground)),
-    ...bridgeFindings(judged, layout.ground),
+    ...judged.flatMap((one) => shapeFindings(one, layout.deck)),
+    ...bridgeFindings(judged, layout.deck),
     ...fittings.findings,
   ];
   const plans = openings.map(({ planned: one }) => one);
   return assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings });
 }
 
-function unopenedFindings({ unopened, ground }: Layout, { zones }: ReadRequest): readonly Finding[] {
+function unopenedFindings({ unopened, deck }: Layout, { zones }: ReadRequest): readonly Finding[] {
   return unopened
     .flatMap((region) => zones.filter((zone) => areaMm2(intersection(zone.region, region)) > 1))
-    .map(({ id }) => finding('no-room-for-opening', { zone: id, insetMm: toWholeMm(ground.insetMm) }));
+    .map(({ id }) => finding('no-room-for-opening', { zone: id, insetMm: toWholeMm(deck.insetMm) }));
 }
 
 interface OpeningAndJudgement {
@@ -139,30 +140,33 @@ interface OpeningAndJudgement {
 }
 
 function openingsOf(
-  { ground, groups }: Layout,
+  { deck, groups, frame }: Layout,
   { zones, panel }: ReadRequest,
   request: OpeningRequest,
   depth: CutDepth,
 ): readonly OpeningAndJudgement[] {
   const opened = union(...groups.map(({ shape }) => shape.region));
   const parts = groups.flatMap((group) =>
-    group.shape.sharp.map((sharp) => ({ group, shape: shapeOf(group.shape.form, [sharp], ground.rules) })),
+    group.shape.sharp.map((sharp) => ({ group, shape: shapeOf(group.shape.form, [sharp], deck.rules) })),
   );
-  const ordered = [...parts].sort((one, other) => other.shape.areaMm2 - one.shape.areaMm2);
+  const ordered = [...parts].sort((one, other) => sizeOf(other.shape) - sizeOf(one.shape));
   return ordered.map(({ group, shape }, index) => {
     const label = labelOf(index);
     const left = difference(group.seeds, opened);
     const undercut =
       group.shape.sharp.length === 1 ? left : left.filter((polygon) => isNearest(polygon, shape, group));
-    const pieces = skinPieces(shape.region, request.fittings ?? [], ground);
+    const pieces = skinPieces(shape.region, longAxisIn(shape.region, frame), request.fittings ?? [], deck);
     const judged = { label, shape, undercut, pieces };
     const taperBand = difference(
-      intersection(offset(shape.region, ground.taperWidthMm, 'round', ARC_MM), panel),
+      intersection(offset(shape.region, deck.taperWidthMm, 'round', ARC_MM), panel),
       opened,
     );
-    return { judged, planned: plannedOpening({ judged, group, zones, taperBand, ground, depth }) };
+    return { judged, planned: plannedOpening({ judged, group, zones, taperBand, deck, frame, depth }) };
   });
 }
+
+/** Openings of one size keep the order in which they were designed. */
+const sizeOf = ({ areaMm2: area }: CutShape): number => Math.round(area);
 
 function isNearest(polygon: Polygon, shape: CutShape, group: OpeningGroup): boolean {
   const gaps = group.shape.region.map((part) => gapBetween([polygon], [part]));
@@ -174,7 +178,8 @@ interface Making {
   readonly group: OpeningGroup;
   readonly zones: ReadRequest['zones'];
   readonly taperBand: Region;
-  readonly ground: Ground;
+  readonly deck: DeckUnderCut;
+  readonly frame: OwnFrame;
   readonly depth: CutDepth;
 }
 
@@ -183,7 +188,8 @@ function plannedOpening({
   group,
   zones,
   taperBand,
-  ground,
+  deck,
+  frame,
   depth,
 }: Making): PlannedOpening {
   const [sharp] = shape.sharp;
@@ -196,8 +202,8 @@ function plannedOpening({
     area: shape.region[0],
     sawLine: sharp.outer,
     innerSawLines: sharp.holes,
-    cornerRadiusMm: ground.rules.cornerRadiusMm,
-    marking: markingOut(sharp, ground.panel, cornerRadii(ground.rules)),
+    cornerRadiusMm: deck.rules.cornerRadiusMm,
+    marking: markingOut(sharp, deck.panel, cornerRadii(deck.rules), frame),
     areaM2: m2FromMm2(mm2(shape.areaMm2)),
     cutLengthM: mFromMm(mm(shape.lengthMm)),
     ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
@@ -214,7 +220,7 @@ function plannedOpening({
     splits: pieces.splits,
     joins: group.joins,
     form: shape.form,
-    reason: reasonFor(ids, shape, group.joins, ground.rules.cutMarginMm),
+    reason: reasonFor(ids, shape, group.joins, deck.rules.cutMarginMm),
   };
 }
 
@@ -283,7 +289,7 @@ function assembled({
   return {
     openings: plans,
     retained,
-    insetMm: layout.ground.insetMm,
+    insetMm: layout.deck.insetMm,
     unreached: union(...layout.unopened),
     panelAreaM2: m2FromMm2(mm2(areaMm2(read.panel))),
     openedAreaM2: all.openedArea.value,

@@ -16,9 +16,10 @@ import {
   type Region,
 } from '#lib/geometry';
 import { shapeOf, type CutShape } from './cut-shape.js';
-import type { Ground } from './ground.js';
+import type { DeckUnderCut, Ground } from './ground.js';
 import { reachUnder } from './reach.js';
 import type { SupportShape } from './request.js';
+import { withSawableEdges } from './saw-edges.js';
 
 /** Edges within this angle of a support run along it; others cross it. */
 const ALONG_RAD = Math.PI / 9;
@@ -37,9 +38,10 @@ export interface CutAlongSupport {
 export function clearOfSupports(shape: CutShape, bad: Region, ground: Ground): CutShape {
   return ground.supports.reduce((current, support) => {
     if (cutAlong(current, support, ground) === undefined) return current;
-    const moved = [...extended(current, support, ground), ...trimmed(current, support, ground, bad)].filter(
-      (candidate) => cutAlong(candidate, support, ground) === undefined,
-    );
+    const moved = [
+      ...extended(current, support, ground, bad),
+      ...trimmed(current, support, ground, bad),
+    ].filter((candidate) => cutAlong(candidate, support, ground) === undefined);
     return (
       moved.reduce<CutShape | undefined>(
         (best, next) => (best === undefined || next.hours < best.hours ? next : best),
@@ -49,24 +51,28 @@ export function clearOfSupports(shape: CutShape, bad: Region, ground: Ground): C
   }, shape);
 }
 
-export const cutsAlongSupports = (shape: CutShape, ground: Ground): readonly CutAlongSupport[] =>
-  ground.supports.flatMap((support) => {
-    const found = cutAlong(shape, support, ground);
+export const cutsAlongSupports = (shape: CutShape, deck: DeckUnderCut): readonly CutAlongSupport[] =>
+  deck.supports.flatMap((support) => {
+    const found = cutAlong(shape, support, deck);
     return found === undefined ? [] : [found];
   });
 
 /** Where a support passes under the opening. */
 export const supportsUnder = (
   shape: CutShape,
-  ground: Ground,
+  { supports }: DeckUnderCut,
 ): readonly { readonly support: SupportShape; readonly at: Point }[] =>
-  ground.supports.flatMap((support) =>
+  supports.flatMap((support) =>
     segmentWithin(shape.region, support.from, support.to)
       .slice(0, 1)
       .map(([a]) => ({ support, at: a })),
   );
 
-function cutAlong(shape: CutShape, support: SupportShape, { rules }: Ground): CutAlongSupport | undefined {
+function cutAlong(
+  shape: CutShape,
+  support: SupportShape,
+  { rules }: DeckUnderCut,
+): CutAlongSupport | undefined {
   const frame = frameOf(support);
   const runs = ringsOf(shape.sharp)
     .flatMap(edgesOf)
@@ -116,7 +122,7 @@ const fromFrame = ({ from, to }: SupportShape): ((point: Point) => Point) => {
 };
 
 /** The opening carried past the support on each side that does not already lie clear of it. */
-function extended(shape: CutShape, support: SupportShape, ground: Ground): readonly CutShape[] {
+function extended(shape: CutShape, support: SupportShape, ground: Ground, bad: Region): readonly CutShape[] {
   const box = boundsOfPoints(shape.sharp.flatMap(({ outer }) => outer).map(frameOf(support)));
   if (box === undefined) return [];
   const reach = ground.rules.supportClearanceMm;
@@ -127,7 +133,10 @@ function extended(shape: CutShape, support: SupportShape, ground: Ground): reado
     [minY, maxY],
   ].map(([low, high]) => regionOf(rectangle(box.minX, low, box.maxX, high).map(fromFrame(support))));
   return past.flatMap((cover) => {
-    const sharp = intersection(union(shape.sharp, cover), ground.permitted);
+    const sharp = withSawableEdges(intersection(union(shape.sharp, cover), ground.permitted), {
+      seeds: bad,
+      ground,
+    });
     return sharp.length === 1 && areaMm2(difference(sharp, shape.sharp)) > 1
       ? [shapeOf(shape.form, sharp, ground.rules)]
       : [];
@@ -143,7 +152,10 @@ function trimmed(shape: CutShape, support: SupportShape, ground: Ground, bad: Re
     [supportClearanceMm, 'left'],
   ] as const;
   return sides.flatMap(([y, keep]) => {
-    const sharp = cutByLine(shape.sharp, back([0, y]), back([1000, y]))[keep];
+    const sharp = withSawableEdges(cutByLine(shape.sharp, back([0, y]), back([1000, y]))[keep], {
+      seeds: bad,
+      ground,
+    });
     if (sharp.length !== 1) return [];
     const trimmedShape = shapeOf(shape.form, sharp, ground.rules);
     const left = difference(intersection(bad, shape.region), trimmedShape.region);
