@@ -1,3 +1,5 @@
+import { remembered } from './practice.js';
+
 /** What every room asks of a deck in the same words and ranges. Less than the lower limits is a slip of unit. */
 export const skinThicknessAsked = {
   unit: 'mm',
@@ -35,3 +37,18 @@ export const fittingBaseAsked = {
   description: 'Largest size of its base on deck.',
   range: { from: 1, upTo: 3000 },
 } as const;
+
+/** Pressure in kPa that a bed needs where nobody states one. */
+export const closesABed = remembered(1, {
+  low: 0.5,
+  high: 2,
+  because:
+    'a flexible skin and a thin bed close under 0.5 to 1 kPa, 50 to 100 kg/m2; more sags the skin below',
+});
+
+/** The same where nobody can set a prop below. */
+export const sagsLeast = remembered(0.5, {
+  low: 0.5,
+  high: 1,
+  because: 'no prop can be set below: the least that closes a thin bed, so that the skin sags least',
+});

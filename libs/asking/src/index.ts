@@ -21,12 +21,14 @@ export { askByKind, askList, askPart, type ListQuestion, type PartQuestion } fro
 export { askOutline, askOutlines, askPlace } from './ask-shape.js';
 export {
   cavityAsked,
+  closesABed,
   coreThicknessAsked,
   fittingBaseAsked,
   fittingHolesAsked,
+  sagsLeast,
   skinThicknessAsked,
 } from './deck-asked.js';
-export { commonPractice, fromMemory, practice } from './practice.js';
+export { commonPractice, fromMemory, practice, remembered } from './practice.js';
 export { faultsIn, settle, settledRight } from './settle.js';
 export type {
   Answer,
@@ -45,6 +47,7 @@ export type {
   TextLimits,
 } from './question.js';
 export {
+  answeredIn,
   assumedIn,
   assumptionFrom,
   catalogueIn,

@@ -12,3 +12,9 @@ export const practice = <const T>(value: T, because: string): Default<T> => ({
   because,
   cite: commonPractice,
 });
+
+/** A default that was not looked up, with the spread that goes with it. */
+export const remembered = (
+  value: number,
+  spread: { readonly low: number; readonly high: number; readonly because: string },
+): Default => ({ value, ...spread, cite: fromMemory });

@@ -34,6 +34,19 @@ export const enteredOrAssumed = <U extends string>(
     ? assumedIn(unit, fallback, meaning, fallback.at)
     : enteredIn(unit, given, meaning, fallback.at);
 
+/** The answer to a question that has a default of its own: what the caller said, or that default. */
+export const answeredIn = <U extends string>(
+  { unit, meaning, otherwise }: Asked<U>,
+  given: number | undefined,
+  at: string,
+): Figure<U> => enteredOrAssumed(unit, given, meaning, { at, ...otherwise });
+
+interface Asked<U extends string> {
+  readonly unit: U;
+  readonly meaning: string;
+  readonly otherwise: Default;
+}
+
 export const catalogueIn = <U extends string>(
   unit: U,
   { value, ...rest }: Datum,

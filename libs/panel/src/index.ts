@@ -38,7 +38,6 @@ export {
   type ExplainedCheck,
   type LoadResult,
   type PanelAnswer,
-  type PanelAssumption,
   type PanelCaution,
   type PanelCheck,
   type Response,

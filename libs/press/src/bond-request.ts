@@ -1,4 +1,15 @@
-import { ask, askPart, askWhether, askWhich, type AnswersTo, type ProcessAssumption } from '#lib/asking';
+import {
+  ask,
+  askPart,
+  askWhether,
+  askWhich,
+  closesABed,
+  practice,
+  remembered,
+  sagsLeast,
+  type AnswersTo,
+  type ProcessAssumption,
+} from '#lib/asking';
 
 export const pressMethods = ['weights', 'battens', 'vacuum'] as const;
 /** What may be asked for from above; work from below is held up with jacks or a bag. */
@@ -13,18 +24,16 @@ export const pressedSkinQuestions = {
     example: 3,
   }),
   modulusMPa: ask({
-    meaning: 'modulus',
-    description: 'Absent: 9000 MPa, hand-laid glass.',
+    meaning: 'modulus of the inner skin',
     unit: 'MPa',
     range: { from: 1000, upTo: 100_000 },
-    otherwise: 'unknown',
+    otherwise: remembered(9000, { low: 6000, high: 14000, because: 'hand-laid mat and woven glass' }),
   }),
   strengthMPa: ask({
-    meaning: 'strength',
-    description: 'Bending strength; absent: 140 MPa.',
+    meaning: 'bending strength of the inner skin',
     unit: 'MPa',
     range: { from: 5, upTo: 2000 },
-    otherwise: 'unknown',
+    otherwise: remembered(140, { low: 100, high: 200, because: 'hand-laid mat and woven glass, sound' }),
   }),
   spanMm: ask({
     meaning: 'span',
@@ -72,11 +81,10 @@ export const weightsQuestions = {
     otherwise: 'unknown',
   }),
   bagKg: ask({
-    meaning: 'bag',
-    description: 'One bag; absent: 20 kg.',
+    meaning: 'one weight',
     unit: 'kg',
     range: { above: 0, upTo: 50 },
-    otherwise: 'unknown',
+    otherwise: remembered(20, { low: 10, high: 25, because: 'a sand bag that one person lifts' }),
   }),
 };
 
@@ -100,22 +108,22 @@ export const battensQuestions = {
     otherwise: 'unknown',
   }),
   widthMm: ask({
-    meaning: 'width',
+    meaning: 'width of a batten',
     unit: 'mm',
     range: { from: 10, upTo: 500 },
-    otherwise: 'unknown',
+    otherwise: remembered(45, { low: 40, high: 100, because: 'common timber' }),
   }),
   heightMm: ask({
-    meaning: 'height',
+    meaning: 'height of a batten',
     unit: 'mm',
     range: { from: 5, upTo: 200 },
-    otherwise: 'unknown',
+    otherwise: remembered(20, { low: 18, high: 45, because: 'common timber' }),
   }),
   modulusMPa: ask({
-    meaning: 'modulus',
+    meaning: 'modulus of a batten',
     unit: 'MPa',
     range: { from: 500, upTo: 210_000 },
-    otherwise: 'unknown',
+    otherwise: remembered(9000, { low: 7000, high: 12000, because: 'softwood along the grain' }),
   }),
   spacingMm: ask({
     meaning: 'spacing',
@@ -124,38 +132,45 @@ export const battensQuestions = {
     otherwise: 'unknown',
   }),
   screwSpacingMm: ask({
-    meaning: 'screw spacing',
+    meaning: 'spacing of screws along a batten',
     unit: 'mm',
     range: { from: 20, upTo: 2000 },
-    otherwise: 'unknown',
+    otherwise: remembered(150, {
+      low: 100,
+      high: 250,
+      because: 'sag between screws grows with the fourth power of it',
+    }),
   }),
   screwDiameterMm: ask({
-    meaning: 'screw diameter',
+    meaning: 'diameter of a screw',
     unit: 'mm',
     range: { above: 1, upTo: 12 },
-    otherwise: 'unknown',
+    otherwise: remembered(4.2, { low: 3.5, high: 5, because: 'common screw' }),
   }),
   threadMm: ask({
-    meaning: 'thread',
+    meaning: 'thread in the deck',
     unit: 'mm',
     range: { above: 0, upTo: 150 },
-    otherwise: 'unknown',
+    otherwise: remembered(10, { low: 6, high: 15, because: 'short of the inner skin' }),
   }),
 };
 
 export const vacuumQuestions = {
   fraction: ask({
-    meaning: 'fraction',
-    description: 'Share of the air that the pump takes away; absent: 0.75.',
+    meaning: 'share of the air that the pump takes away',
     unit: '1',
     range: { above: 0, upTo: 0.98 },
-    otherwise: 'unknown',
+    otherwise: remembered(0.75, {
+      low: 0.65,
+      high: 0.85,
+      because: '22 inHg of 30 is what repair manuals ask at least',
+    }),
   }),
   pumpLPerMin: ask({
-    meaning: 'pump',
+    meaning: 'free flow of the pump',
     unit: 'l/min',
     range: { above: 0, upTo: 10_000 },
-    otherwise: 'unknown',
+    otherwise: remembered(50, { low: 25, high: 150, because: 'small workshop pump' }),
   }),
   bagVolumeL: ask({
     meaning: 'bag volume',
@@ -210,10 +225,10 @@ export const bondPressureQuestions = {
     otherwise: 'unknown',
   }),
   requiredKPa: ask({
-    meaning: 'required',
-    description: 'Absent: 2 kPa, for a wet bed under a piece that lies on its camber.',
+    meaning: 'pressure that the bed needs',
     unit: 'kPa',
     range: { above: 0, upTo: 100 },
+    description: `Pressure that the bed needs. Absent: ${closesABed.value} kPa, or ${sagsLeast.value} where no prop can be set below.`,
     otherwise: 'unknown',
   }),
   camber: askPart({
@@ -224,11 +239,10 @@ export const bondPressureQuestions = {
   }),
   innerSkin: askPart({ meaning: 'inner skin', of: pressedSkinQuestions }),
   deadLoadKgPerM2: ask({
-    meaning: 'dead load',
-    description: 'Core, bed and skin on the inner skin; absent: 10 kg/m2.',
+    meaning: 'core, bed and skin on the inner skin',
     unit: 'kg/m2',
     range: { from: 0, upTo: 200 },
-    otherwise: 'unknown',
+    otherwise: remembered(10, { low: 5, high: 15, because: 'new core 2, wet bed 2, skin 5 kg/m2' }),
   }),
   slopeDeg: ask({
     meaning: 'slope',
@@ -258,10 +272,9 @@ export const bondPressureQuestions = {
   }),
   altitudeM: ask({
     meaning: 'altitude',
-    description: 'Absent: at the sea.',
     unit: 'm',
     range: { from: -500, upTo: 5000 },
-    otherwise: 'unknown',
+    otherwise: practice(0, 'boats lie near the sea'),
   }),
 };
 

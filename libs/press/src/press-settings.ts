@@ -1,104 +1,36 @@
 import { computeChecked, type Figure } from '#lib/provenance';
-import { assumptionFrom, enteredIn, enteredOrAssumed, workedOut, type Default } from '#lib/asking';
+import {
+  answeredIn,
+  assumptionFrom,
+  closesABed,
+  enteredIn,
+  enteredOrAssumed,
+  sagsLeast,
+  workedOut,
+} from '#lib/asking';
 import { ambientPressure } from './atmosphere.js';
-import type { BondPressureRequest, PressSettings } from './bond-request.js';
+import {
+  battensQuestions,
+  bondPressureQuestions as asked,
+  pressedSkinQuestions as pressedSkin,
+  vacuumQuestions,
+  weightsQuestions,
+  type BondPressureRequest,
+  type PressSettings,
+} from './bond-request.js';
 import { camberPressure, weightPressure } from './dead-weight.js';
-
-interface SettingDefault extends Default {
-  readonly unit: string;
-  readonly meaning: string;
-}
-
-const remembered = (
-  unit: string,
-  meaning: string,
-  value: number,
-  spread: { readonly low: number; readonly high: number; readonly because: string },
-): SettingDefault => ({ unit, meaning, value, ...spread, cite: { source: 'FROM-MEMORY' } });
-
-const defaults = {
-  requiredKPa: remembered('kPa', 'pressure that the bed needs', 1, {
-    low: 0.5,
-    high: 2,
-    because:
-      'a flexible skin and a thin bed close under 0.5 to 1 kPa, 50 to 100 kg/m2; more sags the skin below',
-  }),
-  leastKPa: remembered('kPa', 'pressure that the bed needs', 0.5, {
-    low: 0.5,
-    high: 1,
-    because: 'no prop can be set below: the least that closes a thin bed, so that the skin sags least',
-  }),
-  modulusMPa: remembered('MPa', 'modulus of the inner skin', 9000, {
-    low: 6000,
-    high: 14000,
-    because: 'hand-laid mat and woven glass',
-  }),
-  strengthMPa: remembered('MPa', 'bending strength of the inner skin', 140, {
-    low: 100,
-    high: 200,
-    because: 'hand-laid mat and woven glass, sound',
-  }),
-  deadLoad: remembered('kg/m2', 'core, bed and skin on the inner skin', 10, {
-    low: 5,
-    high: 15,
-    because: 'new core 2, wet bed 2, skin 5 kg/m2',
-  }),
-  bagKg: remembered('kg', 'one weight', 20, {
-    low: 10,
-    high: 25,
-    because: 'a sand bag that one person lifts',
-  }),
-  widthMm: remembered('mm', 'width of a batten', 45, { low: 40, high: 100, because: 'common timber' }),
-  heightMm: remembered('mm', 'height of a batten', 20, { low: 18, high: 45, because: 'common timber' }),
-  battenMPa: remembered('MPa', 'modulus of a batten', 9000, {
-    low: 7000,
-    high: 12000,
-    because: 'softwood along the grain',
-  }),
-  screwDiameterMm: remembered('mm', 'diameter of a screw', 4.2, {
-    low: 3.5,
-    high: 5,
-    because: 'common screw',
-  }),
-  threadMm: remembered('mm', 'thread in the deck', 10, {
-    low: 6,
-    high: 15,
-    because: 'short of the inner skin',
-  }),
-  screwSpacingMm: remembered('mm', 'spacing of screws along a batten', 150, {
-    low: 100,
-    high: 250,
-    because: 'sag between screws grows with the fourth power of it',
-  }),
-  fraction: remembered('1', 'share of the air that the pump takes away', 0.75, {
-    low: 0.65,
-    high: 0.85,
-    because: '22 inHg of 30 is what repair manuals ask at least',
-  }),
-  pumpLPerMin: remembered('l/min', 'free flow of the pump', 50, {
-    low: 25,
-    high: 150,
-    because: 'small workshop pump',
-  }),
-} as const;
 
 export function settingsFor(request: BondPressureRequest): PressSettings {
   const figures = {
-    needed: setting(
-      request.requiredKPa,
-      request.canPropFromBelow === false ? defaults.leastKPa : defaults.requiredKPa,
-      '/requiredKPa',
-    ),
-    altitude: enteredOrAssumed('m', request.altitudeM, 'altitude', {
-      at: '/altitudeM',
-      value: 0,
-      because: 'boats lie near the sea',
-      cite: { source: 'COMMON-PRACTICE' },
+    needed: enteredOrAssumed('kPa', request.requiredKPa, asked.requiredKPa.meaning, {
+      at: '/requiredKPa',
+      ...(request.canPropFromBelow === false ? sagsLeast : closesABed),
     }),
-    modulus: setting(request.innerSkin.modulusMPa, defaults.modulusMPa, '/innerSkin/modulusMPa'),
-    strength: setting(request.innerSkin.strengthMPa, defaults.strengthMPa, '/innerSkin/strengthMPa'),
-    deadLoad: setting(request.deadLoadKgPerM2, defaults.deadLoad, '/deadLoadKgPerM2'),
-    bag: setting(request.weights?.bagKg, defaults.bagKg, '/weights/bagKg'),
+    altitude: answeredIn(asked.altitudeM, request.altitudeM, '/altitudeM'),
+    modulus: answeredIn(pressedSkin.modulusMPa, request.innerSkin.modulusMPa, '/innerSkin/modulusMPa'),
+    strength: answeredIn(pressedSkin.strengthMPa, request.innerSkin.strengthMPa, '/innerSkin/strengthMPa'),
+    deadLoad: answeredIn(asked.deadLoadKgPerM2, request.deadLoadKgPerM2, '/deadLoadKgPerM2'),
+    bag: answeredIn(weightsQuestions.bagKg, request.weights?.bagKg, '/weights/bagKg'),
   };
   const batten = battenSettings(request);
   const vacuum = vacuumSettings(request);
@@ -116,12 +48,6 @@ export function settingsFor(request: BondPressureRequest): PressSettings {
     assumptions: [...Object.values(figures), ...batten.figures, ...vacuum.figures].flatMap(assumptionFrom),
   };
 }
-
-const setting = (
-  given: number | undefined,
-  { unit, meaning, ...fallback }: SettingDefault,
-  at: string,
-): Figure => enteredOrAssumed(unit, given, meaning, { at, ...fallback });
 
 const pressureOf = (massKgPerM2: number): number =>
   computeChecked(weightPressure, {
@@ -143,12 +69,20 @@ function battenSettings({ battens }: BondPressureRequest): {
   readonly values: PressSettings['batten'];
   readonly figures: readonly Figure[];
 } {
-  const width = setting(battens?.widthMm, defaults.widthMm, '/battens/widthMm');
-  const height = setting(battens?.heightMm, defaults.heightMm, '/battens/heightMm');
-  const modulus = setting(battens?.modulusMPa, defaults.battenMPa, '/battens/modulusMPa');
-  const screwSpacing = setting(battens?.screwSpacingMm, defaults.screwSpacingMm, '/battens/screwSpacingMm');
-  const diameter = setting(battens?.screwDiameterMm, defaults.screwDiameterMm, '/battens/screwDiameterMm');
-  const thread = setting(battens?.threadMm, defaults.threadMm, '/battens/threadMm');
+  const width = answeredIn(battensQuestions.widthMm, battens?.widthMm, '/battens/widthMm');
+  const height = answeredIn(battensQuestions.heightMm, battens?.heightMm, '/battens/heightMm');
+  const modulus = answeredIn(battensQuestions.modulusMPa, battens?.modulusMPa, '/battens/modulusMPa');
+  const screwSpacing = answeredIn(
+    battensQuestions.screwSpacingMm,
+    battens?.screwSpacingMm,
+    '/battens/screwSpacingMm',
+  );
+  const diameter = answeredIn(
+    battensQuestions.screwDiameterMm,
+    battens?.screwDiameterMm,
+    '/battens/screwDiameterMm',
+  );
+  const thread = answeredIn(battensQuestions.threadMm, battens?.threadMm, '/battens/threadMm');
   const spacing =
     battens?.spacingMm === undefined
       ? workedOut('mm', width.value * 2, 'spacing of battens', {
@@ -177,8 +111,8 @@ function vacuumSettings({ vacuum, areaM2 }: BondPressureRequest): {
   readonly values: PressSettings['vacuum'];
   readonly figures: readonly Figure[];
 } {
-  const fraction = setting(vacuum?.fraction, defaults.fraction, '/vacuum/fraction');
-  const pump = setting(vacuum?.pumpLPerMin, defaults.pumpLPerMin, '/vacuum/pumpLPerMin');
+  const fraction = answeredIn(vacuumQuestions.fraction, vacuum?.fraction, '/vacuum/fraction');
+  const pump = answeredIn(vacuumQuestions.pumpLPerMin, vacuum?.pumpLPerMin, '/vacuum/pumpLPerMin');
   const volume = enteredOrAssumed('l', vacuum?.bagVolumeL, 'air under the bag and in the hose', {
     at: '/vacuum/bagVolumeL',
     value: Math.max(2, areaM2 * 10),

@@ -1,7 +1,7 @@
 import type { StepCode } from './step-definitions.js';
 import type { ResinDemand, StepDemand } from './resin-demand.js';
 import { demandQuestions, type ResinDemandRequest } from './resin-request.js';
-import { ask, type AnswersTo, type ProcessAssumption } from '#lib/asking';
+import { ask, remembered, type AnswersTo, type ProcessAssumption } from '#lib/asking';
 
 /** What planning the pots is asked; materials stand beside it. */
 export const batchQuestions = {
@@ -27,25 +27,30 @@ export const batchQuestions = {
     isWhole: true,
   }),
   largestPotG: ask({
-    meaning: 'largest pot',
-    description: 'Largest pot mixed at once; absent: 1000 g.',
+    meaning: 'largest pot mixed at once',
     unit: 'g',
     range: { from: 40, upTo: 6000 },
-    otherwise: 'unknown',
+    otherwise: remembered(1000, { low: 500, high: 1500, because: 'pots of half a litre to a litre' }),
   }),
   usableFraction: ask({
-    meaning: 'share of the pot life that is used',
-    description: 'Share of the pot life within which a pot must be empty; absent: 0.5.',
+    meaning: 'share of the pot life within which a pot must be empty',
     unit: '1',
     range: { above: 0, upTo: 0.9 },
-    otherwise: 'unknown',
+    otherwise: remembered(0.5, {
+      low: 0.4,
+      high: 0.6,
+      because: 'small enough to bed inside half the pot life',
+    }),
   }),
   mixingMinutes: ask({
-    meaning: 'time to weigh and stir a pot',
-    description: 'To weigh and stir a pot; absent: 4 min.',
+    meaning: 'weighing and stirring a pot',
     unit: 'min',
     range: { from: 1, upTo: 30 },
-    otherwise: 'unknown',
+    otherwise: remembered(4, {
+      low: 3,
+      high: 6,
+      because: 'two minutes of stirring with scraping, and the weighing',
+    }),
   }),
   pumpResinMlPerStroke: ask({
     meaning: 'resin of one stroke of the pump',

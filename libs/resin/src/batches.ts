@@ -1,8 +1,14 @@
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { computeChecked } from '#lib/provenance';
 import { adiabaticRise } from '#lib/cure';
-import { faultsIn } from '#lib/asking';
-import { assumptionFrom, assumedIn, catalogueIn, type Default, type ProcessAssumption } from '#lib/asking';
+import {
+  answeredIn,
+  assumedIn,
+  assumptionFrom,
+  catalogueIn,
+  faultsIn,
+  type ProcessAssumption,
+} from '#lib/asking';
 import { cardsOf } from './batch-cards.js';
 import {
   batchQuestions,
@@ -167,49 +173,12 @@ function layerFindings(
   ];
 }
 
-const crewDefaults: readonly (Default & {
-  readonly field: 'usableFraction' | 'mixingMinutes' | 'largestPotG';
-  readonly unit: string;
-  readonly meaning: string;
-})[] = [
-  {
-    field: 'usableFraction',
-    unit: '1',
-    meaning: 'share of the pot life within which a pot must be empty',
-    value: 0.5,
-    low: 0.4,
-    high: 0.6,
-    because: 'small enough to bed inside half the pot life',
-    cite: { source: 'FROM-MEMORY' },
-  },
-  {
-    field: 'mixingMinutes',
-    unit: 'min',
-    meaning: 'weighing and stirring a pot',
-    value: 4,
-    low: 3,
-    high: 6,
-    because: 'two minutes of stirring with scraping, and the weighing',
-    cite: { source: 'FROM-MEMORY' },
-  },
-  {
-    field: 'largestPotG',
-    unit: 'g',
-    meaning: 'largest pot mixed at once',
-    value: 1000,
-    low: 500,
-    high: 1500,
-    because: 'pots of half a litre to a litre',
-    cite: { source: 'FROM-MEMORY' },
-  },
-];
+const ofTheCrew = ['usableFraction', 'mixingMinutes', 'largestPotG'] as const;
 
 function crewAssumptions(request: BatchRequest): readonly ProcessAssumption[] {
-  const crew = crewDefaults
-    .filter(({ field }) => request[field] === undefined)
-    .flatMap(({ field, unit, meaning, ...rest }) =>
-      assumptionFrom(assumedIn(unit, rest, meaning, `/${field}`)),
-    );
+  const crew = ofTheCrew.flatMap((field) =>
+    assumptionFrom(answeredIn<string>(batchQuestions[field], request[field], `/${field}`)),
+  );
   const paces = request.steps.flatMap((step, index) =>
     step.minutesPerUnit !== undefined
       ? []

@@ -1,4 +1,4 @@
-import type { BatchLimit, BatchRequest, StepPots } from './batch-request.js';
+import { batchQuestions, type BatchLimit, type BatchRequest, type StepPots } from './batch-request.js';
 import type { PotClock } from './pot-life.js';
 import type { StepDemand } from './resin-demand.js';
 import { stepDefinitions } from './step-definitions.js';
@@ -21,9 +21,9 @@ const STIR_FILLER_MIN = 2;
 export function paceOf(request: BatchRequest): CrewPace {
   return {
     people: request.people,
-    usableFraction: request.usableFraction ?? 0.5,
-    mixingMinutes: request.mixingMinutes ?? 4,
-    largestPotG: request.largestPotG ?? 1000,
+    usableFraction: request.usableFraction ?? batchQuestions.usableFraction.otherwise.value,
+    mixingMinutes: request.mixingMinutes ?? batchQuestions.mixingMinutes.otherwise.value,
+    largestPotG: request.largestPotG ?? batchQuestions.largestPotG.otherwise.value,
   };
 }
 

@@ -12,6 +12,7 @@ import {
 import { readOutline, type Point } from '#lib/geometry';
 import type { Problem } from '#lib/kernel';
 import { plyMethodNames } from '../ply/ply-method.js';
+import { standards } from '../standards.js';
 import { layingOrders } from '../taper/laying.js';
 
 export const MOST_FABRICS = 40;
@@ -170,11 +171,11 @@ export const scheduleLimitsQuestions = {
     otherwise: 'unknown',
   }),
   mostKinds: ask({
-    meaning: 'most kinds of fabric',
+    meaning: standards.mostKinds.meaning,
     unit: '1',
     range: { from: 1, upTo: 12 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: standards.mostKinds,
   }),
   taperRatio: ask({
     meaning: 'taper ratio',
@@ -185,17 +186,17 @@ export const scheduleLimitsQuestions = {
     otherwise: 'unknown',
   }),
   smallestStepMm: ask({
-    meaning: 'smallest step of the taper',
+    meaning: standards.smallestStepMm.meaning,
     unit: 'mm',
     range: { above: 0, upTo: 100 },
-    otherwise: 'unknown',
+    otherwise: standards.smallestStepMm,
   }),
   worstPrintThrough: ask({
-    meaning: 'how much the outer ply may print',
-    description: 'How much the outer ply may print, 0 to 3; absent: 1.',
+    meaning: standards.worstPrintThrough.meaning,
+    description: 'How much the outer ply may print through, 0 to 3.',
     unit: '1',
     range: { from: 0, upTo: 3 },
-    otherwise: 'unknown',
+    otherwise: standards.worstPrintThrough,
   }),
 };
 
@@ -212,29 +213,27 @@ export const layOutQuestions = {
     otherwise: 'unknown',
   }),
   order: askWhich({
-    meaning: 'order of laying',
-    description: 'Absent: smallest-first.',
+    meaning: standards.order.meaning,
     choices: layingOrders,
-    otherwise: 'unknown',
+    otherwise: standards.order,
   }),
   overlapMm: ask({
-    meaning: 'overlap of strips',
+    meaning: standards.overlapMm.meaning,
     unit: 'mm',
     range: { from: 0, upTo: 500 },
-    otherwise: 'unknown',
+    otherwise: standards.overlapMm,
   }),
   endAllowanceMm: ask({
-    meaning: 'allowance at the ends',
+    meaning: standards.endAllowanceMm.meaning,
     unit: 'mm',
     range: { from: 0, upTo: 1000 },
-    otherwise: 'unknown',
+    otherwise: standards.endAllowanceMm,
   }),
   wetLimitMm: ask({
-    meaning: 'thickest wet stack',
-    description: 'Thickest wet stack in one go; absent: 4 mm.',
+    meaning: standards.wetLimitMm.meaning,
     unit: 'mm',
     range: { above: 0, upTo: 40 },
-    otherwise: 'unknown',
+    otherwise: standards.wetLimitMm,
   }),
 };
 
@@ -256,7 +255,7 @@ export const relaidSkinQuestions = {
   }),
   flush: askPart({
     meaning: 'how flush the skin must be',
-    description: 'Absent: 0.5 mm proud, 1 mm low.',
+    description: `Absent: ${standards.flush.shown} (${standards.flush.because}).`,
     of: flushQuestions,
     otherwise: 'unknown',
   }),
@@ -325,11 +324,10 @@ export const rebeddedSkinQuestions = {
     otherwise: 'unknown',
   }),
   kerfMm: ask({
-    meaning: 'width of the saw cut',
-    description: 'Width of the saw cut; absent: 4 mm.',
+    meaning: standards.kerfMm.meaning,
     unit: 'mm',
     range: { from: 0, upTo: 50 },
-    otherwise: 'unknown',
+    otherwise: standards.kerfMm,
   }),
   taperRatio: ask({
     meaning: 'taper ratio',
@@ -352,28 +350,27 @@ export const rebeddedSkinQuestions = {
     otherwise: 'unknown',
   }),
   order: askWhich({
-    meaning: 'order of laying',
-    description: 'Absent: smallest-first.',
+    meaning: standards.order.meaning,
     choices: layingOrders,
-    otherwise: 'unknown',
+    otherwise: standards.order,
   }),
   overlapMm: ask({
-    meaning: 'overlap of strips',
+    meaning: standards.overlapMm.meaning,
     unit: 'mm',
     range: { from: 0, upTo: 500 },
-    otherwise: 'unknown',
+    otherwise: standards.overlapMm,
   }),
   longestStripMm: ask({
-    meaning: 'longest strip',
+    meaning: standards.longestStripMm.meaning,
     unit: 'mm',
     range: { from: 100, upTo: 100_000 },
-    otherwise: 'unknown',
+    otherwise: standards.longestStripMm,
   }),
   wetLimitMm: ask({
-    meaning: 'thickest wet stack',
+    meaning: standards.wetLimitMm.meaning,
     unit: 'mm',
     range: { above: 0, upTo: 40 },
-    otherwise: 'unknown',
+    otherwise: standards.wetLimitMm,
   }),
   roomMm: ask({
     meaning: 'clear width beside the cut',
@@ -396,11 +393,10 @@ export const laminateScheduleQuestions = {
     example: 'resin-epoxy-2to1',
   }),
   method: askWhich({
-    meaning: 'source of ply properties',
-    description:
-      'Where ply properties are taken from; absent: class-bv. One method serves old and new skin alike.',
+    meaning: standards.method.meaning,
+    description: 'Where ply properties are taken from. One method serves old and new skin alike.',
     choices: plyMethodNames,
-    otherwise: 'unknown',
+    otherwise: standards.method,
   }),
   relaid: askPart({
     meaning: 'skin laid anew',

@@ -1,9 +1,8 @@
 import type { Reinforcement } from '#lib/catalogue';
 import { problem, type Problem } from '#lib/kernel';
-import type { Cite } from '#lib/provenance';
 import { assumptionOf, type Assumption, type Standard } from '../assumption.js';
 import type { ResinConstants } from '../ply/constituents.js';
-import { countFaults, faultsIn } from '#lib/asking';
+import { commonPractice, countFaults, faultsIn } from '#lib/asking';
 import {
   flushQuestions,
   MOST_PLIES,
@@ -17,6 +16,7 @@ import {
 } from './asked.js';
 import type { OldSkin } from './old-skin.js';
 import type { PlyMethodName } from '../ply/ply-method.js';
+import { standards } from '../standards.js';
 import { usualTaper } from '../taper/usual-taper.js';
 import { basisFaults, findPlyMethod, plyMethods } from '../ply/ply-properties.js';
 
@@ -57,65 +57,20 @@ export interface SettledRequest {
   readonly assumptions: readonly Assumption[];
 }
 
-const practice: Cite = { source: 'COMMON-PRACTICE' };
-
-/** Every default, with its reason and where it is from. */
-const defaults = {
-  method: {
-    at: '/method',
-    value: 'class-bv',
-    meaning: 'method for the properties of plies',
-    shown: 'the BV set',
-    because: 'it covers mat, woven and unidirectional in three resins, with strengths',
-    cite: { source: 'BV-NR546-2022', clause: 'section 5' },
-  },
-  flush: {
-    at: '/flush',
-    value: { proudUpToMm: 0.5, lowUpToMm: 1 },
-    meaning: 'level of the new skin',
-    shown: '0.5 mm proud to 1 mm low',
-    because: 'what is faired without a visible hump, and what fairing fills',
-    cite: practice,
-  },
-  mostKinds: {
-    at: '/limits/mostKinds',
-    value: 3,
-    meaning: 'most kinds of fabric in one skin',
-    shown: '3',
-    because: 'fewer rolls, fewer mistakes',
-    cite: practice,
-  },
-  smallestStepMm: {
-    at: '/limits/smallestStepMm',
-    value: 5,
-    meaning: 'smallest step between ply edges, on average',
-    shown: '5 mm',
-    because: 'smaller steps cannot be laid true by hand',
-    cite: practice,
-  },
-  worstPrintThrough: {
-    at: '/limits/worstPrintThrough',
-    value: 1,
-    meaning: 'most that the outer ply may print through',
-    shown: '1 of 3',
-    because: 'the pattern of roving shows through gloss paint',
-    cite: practice,
-  },
-} as const;
+const { method: usualMethod, flush: usualFlush, mostKinds, smallestStepMm, worstPrintThrough } = standards;
 
 const USUAL_PLIES = 8;
 /** What a heavy ply adds; a skin takes a few lighter ones against the core and at the top. */
 const HEAVY_PLY_MM = 1;
 
 /** Eight plies, and for skins of more than eight heavy ones as many as those and two. */
-function usualPlies(thicknessMm: number): Standard & { readonly at: string; readonly value: number } {
+function usualPlies(thicknessMm: number): Standard & { readonly value: number } {
   const value = Math.min(MOST_PLIES, Math.max(USUAL_PLIES, Math.ceil(thicknessMm / HEAVY_PLY_MM) + 2));
   return {
-    at: '/limits/mostPlies',
     value,
     meaning: 'most plies',
     shown: String(value),
-    cite: practice,
+    cite: commonPractice,
     because:
       value === USUAL_PLIES
         ? 'more than the skins of small decks need'
@@ -124,25 +79,32 @@ function usualPlies(thicknessMm: number): Standard & { readonly at: string; read
 }
 
 export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest): SettledRequest {
-  const standards = {
-    ...defaults,
-    mostPlies: usualPlies(oldSkin.thicknessMm),
-    taperRatio: { at: '/limits/taperRatio', ...usualTaper(oldSkin.thicknessMm) },
-  };
+  const mostPlies = usualPlies(oldSkin.thicknessMm);
+  const taperRatio = usualTaper(oldSkin.thicknessMm);
   const settled = {
-    method: method ?? defaults.method.value,
-    ...(flush ?? defaults.flush.value),
-    mostPlies: limits.mostPlies ?? standards.mostPlies.value,
-    mostKinds: limits.mostKinds ?? defaults.mostKinds.value,
-    taperRatio: limits.taperRatio ?? standards.taperRatio.value,
-    smallestStepMm: limits.smallestStepMm ?? defaults.smallestStepMm.value,
-    worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
+    method: method ?? usualMethod.value,
+    ...(flush ?? usualFlush.value),
+    mostPlies: limits.mostPlies ?? mostPlies.value,
+    mostKinds: limits.mostKinds ?? mostKinds.value,
+    taperRatio: limits.taperRatio ?? taperRatio.value,
+    smallestStepMm: limits.smallestStepMm ?? smallestStepMm.value,
+    worstPrintThrough: limits.worstPrintThrough ?? worstPrintThrough.value,
   };
-  const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
-  const assumptions = Object.entries(standards).flatMap(([name, standard]) =>
-    given[name] === undefined ? [assumptionOf(standard.at, standard)] : [],
-  );
-  return { ...settled, assumptions };
+  const taken = [
+    ['/method', method, usualMethod],
+    ['/flush', flush, usualFlush],
+    ['/limits/mostKinds', limits.mostKinds, mostKinds],
+    ['/limits/smallestStepMm', limits.smallestStepMm, smallestStepMm],
+    ['/limits/worstPrintThrough', limits.worstPrintThrough, worstPrintThrough],
+    ['/limits/mostPlies', limits.mostPlies, mostPlies],
+    ['/limits/taperRatio', limits.taperRatio, taperRatio],
+  ] as const;
+  return {
+    ...settled,
+    assumptions: taken.flatMap(([at, given, standard]) =>
+      given === undefined ? [assumptionOf(at, standard)] : [],
+    ),
+  };
 }
 
 export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {

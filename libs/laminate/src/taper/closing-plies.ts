@@ -2,21 +2,15 @@ import { areaMm2, difference, offset, perimeterMm, type Region } from '#lib/geom
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { fraction, mFromMm, mm } from '#lib/units';
-import { countFaults, faultsIn } from '#lib/asking';
+import { commonPractice, countFaults, faultsIn } from '#lib/asking';
 import { rebeddedSkinQuestions } from '../schedule/asked.js';
 import type { RollStrip } from './roll-strips.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 import { assumptionOf, type Assumption } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
-import {
-  orderFaults,
-  plyCount,
-  plyToLayFaults,
-  relaidDefaults,
-  stepsOf,
-  type PlyToLay,
-} from './relaid-plies.js';
+import { orderFaults, plyCount, plyToLayFaults, stepsOf, type PlyToLay } from './relaid-plies.js';
 import { checkScarf, taperWidth, type ScarfCheck } from './scarf.js';
+import { standards } from '../standards.js';
 import { usualTaper } from './usual-taper.js';
 
 /** The lifted skin bonded back, and the groove that its cut line became. */
@@ -87,28 +81,6 @@ export interface ClosingPlies {
   readonly assumptions: readonly Assumption[];
 }
 
-const practice: Cite = { source: 'COMMON-PRACTICE' };
-
-const defaults = {
-  order: relaidDefaults.order,
-  overlapMm: relaidDefaults.overlapMm,
-  wetLimitMm: relaidDefaults.wetLimitMm,
-  kerfMm: {
-    value: 4,
-    meaning: 'width of the cut',
-    shown: '4 mm',
-    because: 'a circular saw with a glass-cutting blade',
-    cite: practice,
-  },
-  longestStripMm: {
-    value: 2000,
-    meaning: 'longest strip',
-    shown: '2 m',
-    because: 'as long as two people lay wet before it kicks',
-    cite: practice,
-  },
-} as const;
-
 interface Settled {
   readonly taperRatio: number;
   readonly order: LayingOrder;
@@ -138,11 +110,11 @@ export const pliesToFill = (skinThicknessMm: number, plyThicknessMm: number): nu
 
 const settle = (request: ClosingRequest): Settled => ({
   taperRatio: request.taperRatio ?? usualTaper(request.skinThicknessMm).value,
-  order: request.order ?? defaults.order.value,
-  overlapMm: request.overlapMm ?? defaults.overlapMm.value,
-  wetLimitMm: request.wetLimitMm ?? defaults.wetLimitMm.value,
-  kerfMm: request.kerfMm ?? defaults.kerfMm.value,
-  longestStripMm: request.longestStripMm ?? defaults.longestStripMm.value,
+  order: request.order ?? standards.order.value,
+  overlapMm: request.overlapMm ?? standards.overlapMm.value,
+  wetLimitMm: request.wetLimitMm ?? standards.wetLimitMm.value,
+  kerfMm: request.kerfMm ?? standards.kerfMm.value,
+  longestStripMm: request.longestStripMm ?? standards.longestStripMm.value,
 });
 
 function close(request: ClosingRequest, settled: Settled): ClosingPlies {
@@ -292,7 +264,7 @@ function roomCheck({ roomMm }: ClosingRequest, taperMm: number): ClosingCheck {
     title: 'Room for the taper beside the cut',
     unit: 'mm',
     demand: taperMm,
-    cite: practice,
+    cite: commonPractice,
   } as const;
   if (roomMm === undefined)
     return { ...base, verdict: 'not-established', words: 'the clear width beside the cut was not given' };
@@ -323,7 +295,7 @@ function flushCheck({ plies, skinThicknessMm }: ClosingRequest): ClosingCheck {
     capacity: FLUSH_MM,
     utilisation: Math.abs(off) / FLUSH_MM,
     verdict: Math.abs(off) <= FLUSH_MM ? 'passes' : 'fails',
-    cite: practice,
+    cite: commonPractice,
     words: `${Math.abs(off).toFixed(2)} mm ${off >= 0 ? 'proud' : 'low'}`,
   };
 }
@@ -372,8 +344,8 @@ function bondChecks({ joint }: ClosingRequest, scarf: ScarfCheck | undefined): r
 
 function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
   const keys = ['taperRatio', 'order', 'overlapMm', 'wetLimitMm', 'kerfMm', 'longestStripMm'] as const;
-  const standards = { taperRatio: usualTaper(request.skinThicknessMm), ...defaults };
-  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, standards[key])] : []));
+  const taken = { ...standards, taperRatio: usualTaper(request.skinThicknessMm) };
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, taken[key])] : []));
 }
 
 const numbersAsked = {

@@ -1,5 +1,3 @@
-import type { Cite } from '#lib/provenance';
-
 export const layingOrders = ['smallest-first', 'largest-first'] as const;
 export type LayingOrder = (typeof layingOrders)[number];
 
@@ -16,8 +14,6 @@ export const layingConsequences: Readonly<Record<LayingOrder, readonly string[]>
     'later plies no longer meet the old plies at their own depth, and each edge stands up as a step to be faired',
   ],
 };
-
-export const layingCite: Cite = { source: 'COMMON-PRACTICE' };
 
 /** A group of plies that may be laid wet on wet. */
 export interface Stage {

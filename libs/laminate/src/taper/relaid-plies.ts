@@ -10,11 +10,12 @@ import {
   oldSkinQuestions,
   scheduleLimitsQuestions,
 } from '../schedule/asked.js';
-import { layingCite, layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
+import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 import { assumptionOf, type Assumption } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
 import { cutFromRoll, type RollCut, type RollPiece } from './roll-cut.js';
 import { taperWidth } from './scarf.js';
+import { standards } from '../standards.js';
 import { usualTaper } from './usual-taper.js';
 
 /** A ply to be laid, as a schedule gives it. */
@@ -91,38 +92,6 @@ interface Settled {
   readonly wetLimitMm: number;
 }
 
-export const relaidDefaults = {
-  order: {
-    value: 'smallest-first',
-    meaning: 'order of the plies',
-    shown: 'the smallest first',
-    because: 'both orders are in use, and no published test decides between them for decks',
-    cite: layingCite,
-  },
-  overlapMm: {
-    value: 50,
-    meaning: 'overlap of strips of one ply',
-    shown: '50 mm',
-    because:
-      'edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them',
-    cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4' },
-  },
-  endAllowanceMm: {
-    value: 50,
-    meaning: 'trimmed off each strip',
-    shown: '50 mm',
-    because: 'an inch at either end',
-    cite: { source: 'COMMON-PRACTICE' },
-  },
-  wetLimitMm: {
-    value: 4,
-    meaning: 'most laid wet on wet',
-    shown: '4 mm',
-    because: 'solid hand lay-up of 4 to 6 mm in one go is where overheating is reported',
-    cite: { source: 'FROM-MEMORY' },
-  },
-} as const;
-
 /**
  * Ply outlines, cutting lengths, masses, laying order and stages of a relaid skin.
  *
@@ -144,10 +113,10 @@ function settle({
 }: RelaidRequest): Settled {
   return {
     taperRatio: taperRatio ?? usualTaper(oldThicknessMm).value,
-    order: order ?? relaidDefaults.order.value,
-    overlapMm: overlapMm ?? relaidDefaults.overlapMm.value,
-    endAllowanceMm: endAllowanceMm ?? relaidDefaults.endAllowanceMm.value,
-    wetLimitMm: wetLimitMm ?? relaidDefaults.wetLimitMm.value,
+    order: order ?? standards.order.value,
+    overlapMm: overlapMm ?? standards.overlapMm.value,
+    endAllowanceMm: endAllowanceMm ?? standards.endAllowanceMm.value,
+    wetLimitMm: wetLimitMm ?? standards.wetLimitMm.value,
   };
 }
 
@@ -304,9 +273,9 @@ function roomCheck(soundSkin: Region | undefined, widest: Region): RoomCheck {
 }
 
 function assumptionsOf(request: RelaidRequest): readonly Assumption[] {
-  const defaults = { taperRatio: usualTaper(request.oldThicknessMm), ...relaidDefaults };
+  const taken = { ...standards, taperRatio: usualTaper(request.oldThicknessMm) };
   const keys = ['taperRatio', 'order', 'overlapMm', 'endAllowanceMm', 'wetLimitMm'] as const;
-  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, defaults[key])] : []));
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, taken[key])] : []));
 }
 
 function notesOf(

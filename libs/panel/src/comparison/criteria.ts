@@ -1,8 +1,7 @@
-import { fraction } from '#lib/units';
-import { assumed, entered, type Figure } from '#lib/provenance';
+import { answeredIn, enteredOrAssumed } from '#lib/asking';
+import type { Figure } from '#lib/provenance';
 import type { CoreType } from '#lib/catalogue';
-import { CLASS_DECK_SPAN_OVER_DEFLECTION } from '../yardstick/class-rules.js';
-import type { Criteria } from './panel-request.js';
+import { criteriaQuestions, type Criteria } from './panel-request.js';
 import { coreShearShare } from '../yardstick/yardstick.js';
 
 export interface ResolvedCriteria {
@@ -13,66 +12,27 @@ export interface ResolvedCriteria {
 }
 
 /** What to judge by: as given, or the yardstick's own shares stated as assumptions. */
-export function criteriaOf(given: Criteria): ResolvedCriteria {
-  const yardstick = { source: 'ISO-12215-5-2008', clause: 'table 11' };
-  return {
-    skinShare: shareOf(given.skinShare, 0.5, 'skinShare', {
-      meaning: 'usable share of a skin strength',
-      because: 'the small-craft yardstick; class rules take 0.28 to 0.5',
-      cite: yardstick,
-      low: 0.278,
-      high: 0.5,
-    }),
-    coreShearShare: (coreType) =>
-      shareOf(given.coreShearShare, coreShearShare[coreType], 'coreShearShare', {
-        meaning: `usable share of the shear strength of ${coreType.replaceAll('-', ' ')}`,
+export const criteriaOf = (given: Criteria): ResolvedCriteria => ({
+  skinShare: judgedBy('skinShare', given),
+  coreShearShare: (coreType) =>
+    enteredOrAssumed(
+      '1',
+      given.coreShearShare,
+      `usable share of the shear strength of ${coreType.replaceAll('-', ' ')}`,
+      {
+        at: '/criteria/coreShearShare',
+        value: coreShearShare[coreType],
         because: 'the small-craft yardstick; class rules take 0.3 to 0.65',
-        cite: yardstick,
+        cite: { source: 'ISO-12215-5-2008', clause: 'table 11' },
         low: 0.3,
         high: 0.65,
-      }),
-    coreCrushShare: shareOf(given.coreCrushShare, 0.5, 'coreCrushShare', {
-      meaning: 'usable share of the compressive strength of a core',
-      because: 'half, as for the other strengths; no published share was found',
-      cite: { source: 'COMMON-PRACTICE' },
-      low: 0.33,
-      high: 1,
-    }),
-    spanOverDeflection: shareOf(
-      given.spanOverDeflection,
-      CLASS_DECK_SPAN_OVER_DEFLECTION,
-      'spanOverDeflection',
-      {
-        meaning: 'short span over deflection',
-        because: 'a class rule for sandwich decks; the small-craft yardstick stands for about 59',
-        cite: { source: 'LR-SSC-2020', clause: 'deck laminate limits' },
-        low: 50,
-        high: 100,
       },
     ),
-  };
-}
+  coreCrushShare: judgedBy('coreCrushShare', given),
+  spanOverDeflection: judgedBy('spanOverDeflection', given),
+});
 
-interface ShareWords {
-  readonly meaning: string;
-  readonly because: string;
-  readonly cite: { readonly source: string; readonly clause?: string };
-  readonly low: number;
-  readonly high: number;
-}
-
-const shareOf = (
-  given: number | undefined,
-  otherwise: number,
-  field: keyof Criteria,
-  words: ShareWords,
-): Figure<'1'> =>
-  given === undefined
-    ? assumed('1', fraction(otherwise), words.meaning, {
-        at: `/criteria/${field}`,
-        because: words.because,
-        cite: words.cite,
-        low: words.low,
-        high: words.high,
-      })
-    : entered('1', fraction(given), words.meaning, `/criteria/${field}`);
+const judgedBy = (
+  field: 'skinShare' | 'coreCrushShare' | 'spanOverDeflection',
+  given: Criteria,
+): Figure<'1'> => answeredIn(criteriaQuestions[field], given[field], `/criteria/${field}`);

@@ -1,19 +1,15 @@
 import { fraction, mm, mPa, newton, nmm } from '#lib/units';
+import { answeredIn } from '#lib/asking';
 import { assumed, computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { defineCheck, inWords, type ReasonedCheck } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
 import { bearingOfBolt, bearingOfWasher, clampForceOfTorque, punchingShear } from '../yardstick/fastening.js';
-import type { FittingRequest } from './panel-request.js';
+import { panelFittingQuestions, type FittingRequest } from './panel-request.js';
 import { figuresOf } from './state-analysis.js';
 import type { SandwichValues } from '../plate/states.js';
 import { designCoreShear } from '../yardstick/yardstick.js';
 
 const statics = { source: 'PANEL-DERIVED' };
-const potted = {
-  source: 'FROM-MEMORY',
-  note: "compressive strength of thickened epoxy, 50 to 90 MPa on makers' sheets; 60 taken",
-};
-const POTTED_STRENGTH_MPA = 60;
 
 /** Washer, bolt and plate of one fitting in the repaired deck. */
 export function fittingChecks(
@@ -152,20 +148,7 @@ function bearingWidth(fitting: FittingRequest, at: string): Figure<'mm'> {
 }
 
 const plugStrength = ({ pottedStrengthMPa }: FittingRequest, at: string): Figure<'MPa'> =>
-  pottedStrengthMPa === undefined
-    ? assumed('MPa', mPa(POTTED_STRENGTH_MPA), 'compressive strength of the thickened resin', {
-        at: `${at}/pottedStrengthMPa`,
-        because: 'thickened epoxy, fully cured',
-        cite: potted,
-        low: 50,
-        high: 90,
-      })
-    : entered(
-        'MPa',
-        mPa(pottedStrengthMPa),
-        'compressive strength of the thickened resin',
-        `${at}/pottedStrengthMPa`,
-      );
+  answeredIn(panelFittingQuestions.pottedStrengthMPa, pottedStrengthMPa, `${at}/pottedStrengthMPa`);
 
 /** The skins bear the bolt; a plug bears over the core too, no more than its own strength allows. */
 function bearingCheck({ fitting, at, repaired, criteria, where }: Setting): readonly ReasonedCheck[] {

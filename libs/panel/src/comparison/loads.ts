@@ -1,8 +1,16 @@
 import { fraction, kg, kPa, m, mm, mPaFromKPa, newton, type In } from '#lib/units';
 import { assumed, computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { CLASS_DECK_PRESSURE_KPA } from '../yardstick/class-rules.js';
-import { footSideMm, HEEL_RADIUS_MM } from './panel-faults.js';
-import type { CraftForPanel, LoadRequest, PanelCheckRequest, PanelSize } from './panel-request.js';
+import { answeredIn } from '#lib/asking';
+import { footSideMm } from './panel-faults.js';
+import {
+  craftForPanelQuestions,
+  personLoadQuestions,
+  type CraftForPanel,
+  type LoadRequest,
+  type PanelCheckRequest,
+  type PanelSize,
+} from './panel-request.js';
 import { everywhere, type RectangularLoad } from '../plate/plate.js';
 import {
   areaReduction,
@@ -26,9 +34,6 @@ export interface ResolvedLoad {
   /** Set for a person: the dent of the skin is checked too. */
   readonly foot?: Foot;
 }
-
-/** One person on one foot. */
-const PERSON_N = 1000;
 
 export type LoadedPanel = Pick<PanelCheckRequest, 'panel' | 'craft' | 'loads'>;
 
@@ -109,40 +114,22 @@ function personLoad(
   at: string,
   panel: PanelSize,
 ): ResolvedLoad {
-  const forceN = load.forceN ?? PERSON_N;
-  const radiusMm = load.heelRadiusMm ?? HEEL_RADIUS_MM;
-  const force =
-    load.forceN === undefined
-      ? assumed('N', newton(forceN), 'one person on one foot', {
-          at: `${at}/forceN`,
-          because: 'one person landing on one foot; codes give 75 to 82.5 kg a person, 736 to 809 N standing',
-          cite: { source: 'COMMON-PRACTICE' },
-          low: 736,
-          high: 1500,
-        })
-      : entered('N', newton(forceN), 'force of the foot', `${at}/forceN`);
-  const side = mm(footSideMm(radiusMm));
-  const cite = {
-    source: 'FROM-MEMORY',
-    note: 'heel taken as a disc; contact was not found in any published source',
-  };
-  const size =
-    load.heelRadiusMm === undefined
-      ? assumed('mm', side, 'square with the area of a heel', {
-          at: `${at}/heelRadiusMm`,
-          because: 'heel of 30 mm radius',
-          cite,
-          low: 35,
-          high: 90,
-        })
-      : entered('mm', side, 'square with the area of the heel given', `${at}/heelRadiusMm`);
+  const force = answeredIn(personLoadQuestions.forceN, load.forceN, `${at}/forceN`);
+  const radius = answeredIn(personLoadQuestions.heelRadiusMm, load.heelRadiusMm, `${at}/heelRadiusMm`);
+  const size = derived('mm', mm(footSideMm(radius.value)), 'square with the area of a heel', {
+    formula: 'panel.foot-side',
+    title: 'Square of the same area',
+    symbol: 'a',
+    cite: { source: 'PANEL-DERIVED' },
+    inputs: { radius },
+  });
   const resolved = spread('person', load.name ?? 'A person on one foot', force, {
     lengthX: size,
     widthY: size,
     xMm: load.xMm ?? panel.lengthXMm / 2,
     yMm: load.yMm ?? panel.widthYMm / 2,
   });
-  return { ...resolved, foot: { forceN, radiusMm } };
+  return { ...resolved, foot: { forceN: force.value, radiusMm: radius.value } };
 }
 
 interface PatchSize {
@@ -222,13 +209,16 @@ function yardstickPressure(craft: CraftForPanel | undefined, panel: PanelSize): 
     }),
   });
   const kL = computeChecked(lengthwiseFactor, {
-    shareOfWaterline: stated(
+    shareOfWaterline: answeredIn(
+      craftForPanelQuestions.shareOfWaterline,
       craft.shareOfWaterline,
-      1,
-      'place along the waterline',
       '/craft/shareOfWaterline',
     ),
-    dynamicLoadFactor: stated(craft.dynamicLoadFactor, 3, 'dynamic load factor', '/craft/dynamicLoadFactor'),
+    dynamicLoadFactor: answeredIn(
+      craftForPanelQuestions.dynamicLoadFactor,
+      craft.dynamicLoadFactor,
+      '/craft/dynamicLoadFactor',
+    ),
   });
   return computeChecked(deckPressure, {
     basePressure,
@@ -237,15 +227,6 @@ function yardstickPressure(craft: CraftForPanel | undefined, panel: PanelSize): 
     lengthwiseFactor: kL,
   });
 }
-
-const stated = (given: number | undefined, otherwise: number, meaning: string, at: string): Figure<'1'> =>
-  given === undefined
-    ? assumed('1', fraction(otherwise), meaning, {
-        at,
-        because: 'the most severe place; the least factor the yardstick allows',
-        cite: { source: 'ISO-12215-5-2008', clause: 'eq. 4' },
-      })
-    : entered('1', fraction(given), meaning, at);
 
 export const waterlineOf = (craft: CraftForPanel): Figure<'m'> =>
   entered('m', m(craft.lengthWaterlineM), 'length of the waterline', '/craft/lengthWaterlineM');

@@ -1,4 +1,5 @@
 import { andThen, pointer, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
+import { answeredIn, assumptionFrom, practice, type Assumption, type Default } from '#lib/asking';
 import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
 import { inWords, type PanelCheckItem, type ReasonedCheck } from './check.js';
 import {
@@ -16,8 +17,13 @@ import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
 import { largeDeflection } from '../plate/large-deflection.js';
 import { loadsOf, type ResolvedLoad } from './loads.js';
 import { openSkinAnswer, type OpenSkinAnswer } from '../plate/open-skin.js';
-import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
-import type { PanelCheckRequest } from './panel-request.js';
+import { faultsOfRequest } from './panel-faults.js';
+import {
+  openedPanelQuestions,
+  panelSizeQuestions,
+  personLoadQuestions,
+  type PanelCheckRequest,
+} from './panel-request.js';
 import type { Rectangle, RectangularLoad } from '../plate/plate.js';
 import { keptPlates, type PlateSource } from '../plate/kept-plates.js';
 import type { PlateModel } from '../plate/plate-answer.js';
@@ -47,7 +53,7 @@ export interface PanelAnswer {
   readonly fittings: readonly PanelCheckItem[];
   readonly loads: readonly LoadResult[];
   readonly cautions: readonly PanelCaution[];
-  readonly assumptions: readonly PanelAssumption[];
+  readonly assumptions: readonly Assumption[];
   readonly limits: readonly string[];
   /** Greatest estimated relative error of the series and polynomials. */
   readonly truncation: number;
@@ -115,14 +121,6 @@ export interface PanelCaution {
   readonly code: string;
   readonly severity: 'danger' | 'warning' | 'caution';
   readonly text: string;
-  readonly because: string;
-  readonly source: string;
-}
-
-export interface PanelAssumption {
-  readonly at: string;
-  readonly meaning: string;
-  readonly value: string;
   readonly because: string;
   readonly source: string;
 }
@@ -251,7 +249,7 @@ function openedSetting({ opened = {}, panel }: PanelCheckRequest, setting: Setti
     lengthXMm: opened.lengthXMm ?? panel.lengthXMm,
     widthYMm: opened.widthYMm ?? panel.widthYMm,
   };
-  const edge = opened.edges ?? 'simply-supported';
+  const edge = opened.edges ?? openedPanelQuestions.edges.otherwise.value;
   const loads = setting.loads.map((load) => ({ ...load, rectangle: movedInto(load.rectangle, panel, size) }));
   return { ...setting, size, edges: { xStart: edge, xEnd: edge, yStart: edge, yEnd: edge }, loads };
 }
@@ -337,10 +335,6 @@ function governingOf(checks: readonly PanelCheckItem[]): StateResult['governing'
 
 const PERCENT = 100;
 
-const SAG_MM = 1;
-const CLAMP_KPA = 2;
-const PERSON_N = 1000;
-
 /** The opened state's plate serves for the clamp load too where both take the same edges. */
 function readySkin(
   { opened = {}, panel }: PanelCheckRequest,
@@ -364,11 +358,11 @@ function openedOf(
       skin: asBuilt.inner,
       lengthXMm: opened.lengthXMm ?? panel.lengthXMm,
       widthYMm: opened.widthYMm ?? panel.widthYMm,
-      edges: opened.edges ?? 'simply-supported',
-      clampPressureKPa: opened.clampPressureKPa ?? CLAMP_KPA,
-      allowedSagMm: opened.allowedSagMm ?? SAG_MM,
-      personN: PERSON_N,
-      heelRadiusMm: HEEL_RADIUS_MM,
+      edges: opened.edges ?? openedPanelQuestions.edges.otherwise.value,
+      clampPressureKPa: opened.clampPressureKPa ?? openedPanelQuestions.clampPressureKPa.otherwise.value,
+      allowedSagMm: opened.allowedSagMm ?? openedPanelQuestions.allowedSagMm.otherwise.value,
+      personN: personLoadQuestions.forceN.otherwise.value,
+      heelRadiusMm: personLoadQuestions.heelRadiusMm.otherwise.value,
       skinShare: criteria.skinShare.value,
     },
     ready,
@@ -379,58 +373,41 @@ function openedOf(
 function assumptionsFrom(
   request: PanelCheckRequest,
   checks: readonly ReasonedCheck[],
-): readonly PanelAssumption[] {
-  const { opened = {}, panel } = request;
-  const plain: readonly (PanelAssumption & { readonly isGiven: boolean })[] = [
-    {
-      isGiven: panel.edges !== undefined || panel.eachEdge !== undefined,
-      at: '/panel/edges',
-      meaning: 'edges of the panel',
-      value: 'simply-supported',
-      because: 'the cautious case for deflection and for the middle of the panel',
-      source: 'COMMON-PRACTICE',
-    },
-    {
-      isGiven: opened.lengthXMm !== undefined && opened.widthYMm !== undefined,
-      at: '/opened',
-      meaning: 'size of the opening',
-      value: 'the whole panel',
-      because: 'the largest it can be',
-      source: 'COMMON-PRACTICE',
-    },
-    {
-      isGiven: opened.edges !== undefined,
-      at: '/opened/edges',
-      meaning: 'edges of the opened inner skin',
-      value: 'simply-supported',
-      because: 'the cautious case for its sag',
-      source: 'COMMON-PRACTICE',
-    },
-    {
-      isGiven: opened.clampPressureKPa !== undefined,
-      at: '/opened/clampPressureKPa',
-      meaning: 'pressure on the new core',
-      value: `${CLAMP_KPA} kPa`,
-      because: 'a 20 kg bag on a tenth of a square metre',
-      source: 'COMMON-PRACTICE',
-    },
-    {
-      isGiven: opened.allowedSagMm !== undefined,
-      at: '/opened/allowedSagMm',
-      meaning: 'sag the new core may keep',
-      value: `${SAG_MM} mm`,
-      because: 'a sag the fairing hides',
-      source: 'FROM-MEMORY',
-    },
-  ];
-  const found = new Map<string, PanelAssumption>();
-  for (const { isGiven, ...assumption } of plain) if (!isGiven) found.set(assumption.at, assumption);
+): readonly Assumption[] {
+  const found = new Map<string, Assumption>(takenWithoutFigure(request).map((taken) => [taken.at, taken]));
   for (const figure of checks.flatMap(({ why }) => (why === undefined ? [] : assumptionsOf(why))))
     noteAssumed(found, figure);
   return [...found.values()];
 }
 
-function noteAssumed(found: Map<string, PanelAssumption>, { origin, meaning, value, unit }: Figure): void {
+function takenWithoutFigure({ opened = {}, panel }: PanelCheckRequest): readonly Assumption[] {
+  const { edges, clampPressureKPa, allowedSagMm } = openedPanelQuestions;
+  const ofPanel = panelSizeQuestions.edges;
+  const isSized = opened.lengthXMm !== undefined && opened.widthYMm !== undefined;
+  return [
+    ...(panel.edges !== undefined || panel.eachEdge !== undefined
+      ? []
+      : [{ at: '/panel/edges', meaning: ofPanel.meaning, ...inAWord(ofPanel.otherwise) }]),
+    ...(isSized
+      ? []
+      : [
+          {
+            at: '/opened',
+            meaning: 'size of the opening',
+            ...inAWord(practice('the whole panel', 'the largest it can be')),
+          },
+        ]),
+    ...(opened.edges !== undefined
+      ? []
+      : [{ at: '/opened/edges', meaning: edges.meaning, ...inAWord(edges.otherwise) }]),
+    ...assumptionFrom(answeredIn(clampPressureKPa, opened.clampPressureKPa, '/opened/clampPressureKPa')),
+    ...assumptionFrom(answeredIn(allowedSagMm, opened.allowedSagMm, '/opened/allowedSagMm')),
+  ];
+}
+
+const inAWord = ({ value, because, cite }: Default<string>) => ({ value, because, source: cite.source });
+
+function noteAssumed(found: Map<string, Assumption>, { origin, meaning, value, unit }: Figure): void {
   if (origin.kind !== 'assumed') return;
   const key = `${origin.at} ${meaning}`;
   if (!found.has(key))

@@ -2,6 +2,7 @@ import { faultsIn } from '#lib/asking';
 import { pointer, problem, unreachable, type Problem } from '#lib/kernel';
 import {
   panelCheckQuestions,
+  personLoadQuestions,
   type EdgeKindAsked,
   type FittingRequest,
   type LoadRequest,
@@ -160,7 +161,7 @@ function faultsOfPerson(
   at: string,
   panel: PanelSize,
 ): readonly Problem[] {
-  const side = footSideMm(load.heelRadiusMm ?? HEEL_RADIUS_MM);
+  const side = footSideMm(load.heelRadiusMm ?? personLoadQuestions.heelRadiusMm.otherwise.value);
   return offPanel(
     {
       xMm: load.xMm ?? panel.lengthXMm / 2,
@@ -173,7 +174,6 @@ function faultsOfPerson(
   );
 }
 
-export const HEEL_RADIUS_MM = 30;
 /** Side of the square with the area of the heel. */
 export const footSideMm = (radiusMm: number): number => radiusMm * Math.sqrt(Math.PI);
 

@@ -8,8 +8,13 @@ import {
   askPart,
   askText,
   askWhich,
+  closesABed,
+  commonPractice,
+  fromMemory,
+  practice,
   type AnswersTo,
 } from '#lib/asking';
+import { CLASS_DECK_SPAN_OVER_DEFLECTION } from '../yardstick/class-rules.js';
 
 const edgeFixings = ['simply-supported', 'clamped'] as const;
 /** `free` is read so that it can be refused with a reason. */
@@ -58,10 +63,13 @@ export const panelSizeQuestions = {
     example: 600,
   }),
   edges: askWhich({
-    meaning: 'how the edges are held',
-    description: 'All four edges alike; absent: simply-supported, stated as an assumption.',
+    meaning: 'edges of the panel',
+    description: 'All four edges alike.',
     choices: edgeKinds,
-    otherwise: 'unknown',
+    otherwise: practice(
+      'simply-supported',
+      'the cautious case for deflection and for the middle of the panel',
+    ),
   }),
   eachEdge: askPart({
     meaning: 'how each edge is held',
@@ -176,24 +184,34 @@ export const sandwichValuesQuestions = {
   core: askPart({ meaning: 'core', of: coreValuesQuestions }),
 };
 
+const guess = {
+  source: 'FROM-MEMORY',
+  note: 'no published value was found for rotten core; open the deck or test a plug',
+};
+
+const aTenth = {
+  value: 0.1,
+  low: 0,
+  high: 0.5,
+  because: 'wet and rotten core keeps a tenth at a guess',
+  cite: guess,
+};
+
 export const asFoundQuestions = {
   degradedFraction: ask({
     meaning: 'share of the panel with bad core',
-    description: 'Share of the panel with bad core; absent: 1.',
     ...share,
-    otherwise: 'unknown',
+    otherwise: { value: 1, low: 0, high: 1, because: 'the whole panel, the cautious case', cite: guess },
   }),
   stiffnessFraction: ask({
-    meaning: 'stiffness that is left',
-    description: 'What is left of the moduli there; absent: 0.1.',
+    meaning: 'what is left of the core modulus',
     ...share,
-    otherwise: 'unknown',
+    otherwise: aTenth,
   }),
   strengthFraction: ask({
-    meaning: 'strength that is left',
-    description: 'What is left of the strengths there; absent: 0.1.',
+    meaning: 'what is left of the core strength',
     ...share,
-    otherwise: 'unknown',
+    otherwise: aTenth,
   }),
 };
 
@@ -210,23 +228,21 @@ export const openedPanelQuestions = {
     otherwise: 'unknown',
   }),
   edges: askWhich({
-    meaning: 'how the edges are held',
+    meaning: 'edges of the opened inner skin',
     choices: edgeFixings,
-    otherwise: 'unknown',
+    otherwise: practice('simply-supported', 'the cautious case for its sag'),
   }),
   clampPressureKPa: ask({
-    meaning: 'clamp pressure',
-    description: 'What presses the new core down; absent: 2 kPa.',
+    meaning: 'pressure on the new core',
     unit: 'kPa',
     range: { above: 0, upTo: 110 },
-    otherwise: 'unknown',
+    otherwise: closesABed,
   }),
   allowedSagMm: ask({
-    meaning: 'allowed sag',
-    description: 'Sag that the new core may keep; absent: 1 mm.',
+    meaning: 'sag the new core may keep',
     unit: 'mm',
     range: { above: 0, upTo: 50 },
-    otherwise: 'unknown',
+    otherwise: { value: 1, because: 'a sag the fairing hides', cite: fromMemory },
   }),
 };
 
@@ -268,21 +284,38 @@ export const patchLoadQuestions = {
   }),
 };
 
+const aPerson = {
+  value: 1000,
+  low: 736,
+  high: 1500,
+  because: 'one person landing on one foot; codes give 75 to 82.5 kg a person, 736 to 809 N standing',
+  cite: commonPractice,
+};
+
+const aHeel = {
+  value: 30,
+  low: 20,
+  high: 50,
+  because: 'heel of 30 mm radius',
+  cite: {
+    source: 'FROM-MEMORY',
+    note: 'heel taken as a disc; contact was not found in any published source',
+  },
+};
+
 export const personLoadQuestions = {
   kind: askWhich({ meaning: 'kind', choices: ['person'] }),
   name: loadName,
   forceN: ask({
-    meaning: 'force',
-    description: 'Absent: 1000 N.',
+    meaning: 'one person on one foot',
     ...force,
-    otherwise: 'unknown',
+    otherwise: aPerson,
   }),
   heelRadiusMm: ask({
-    meaning: 'heel radius',
-    description: 'Absent: 30 mm.',
+    meaning: 'radius of a heel',
     unit: 'mm',
     range: { from: 5, upTo: 200 },
-    otherwise: 'unknown',
+    otherwise: aHeel,
   }),
   xMm: ask({
     meaning: 'place fore and aft',
@@ -336,24 +369,37 @@ export const craftForPanelQuestions = {
   }),
   shareOfWaterline: ask({
     meaning: 'place along the waterline',
-    description: 'Place of the panel from aft over the waterline; absent: 1, the most severe.',
+    description: 'Place of the panel from aft over the waterline; 1 is the most severe.',
     ...share,
-    otherwise: 'unknown',
+    otherwise: {
+      value: 1,
+      because: 'the most severe place',
+      cite: { source: 'ISO-12215-5-2008', clause: 'eq. 4' },
+    },
   }),
   dynamicLoadFactor: ask({
     meaning: 'dynamic load factor',
     unit: '1',
     range: { from: 0, upTo: 20 },
-    otherwise: 'unknown',
+    otherwise: {
+      value: 3,
+      because: 'the least factor the yardstick allows',
+      cite: { source: 'ISO-12215-5-2008', clause: 'eq. 4' },
+    },
   }),
 };
 
 export const criteriaQuestions = {
   skinShare: ask({
     meaning: 'usable share of a skin strength',
-    description: 'Usable share of a skin strength; absent: 0.5.',
     ...usableShare,
-    otherwise: 'unknown',
+    otherwise: {
+      value: 0.5,
+      low: 0.278,
+      high: 0.5,
+      because: 'the small-craft yardstick; class rules take 0.28 to 0.5',
+      cite: { source: 'ISO-12215-5-2008', clause: 'table 11' },
+    },
   }),
   coreShearShare: ask({
     meaning: 'usable share of a core shear strength',
@@ -362,17 +408,27 @@ export const criteriaQuestions = {
     otherwise: 'unknown',
   }),
   coreCrushShare: ask({
-    meaning: 'usable share of a core compressive strength',
-    description: 'Usable share of a core compressive strength; absent: 0.5.',
+    meaning: 'usable share of the compressive strength of a core',
     ...usableShare,
-    otherwise: 'unknown',
+    otherwise: {
+      value: 0.5,
+      low: 0.33,
+      high: 1,
+      because: 'half, as for the other strengths; no published share was found',
+      cite: commonPractice,
+    },
   }),
   spanOverDeflection: ask({
     meaning: 'short span over deflection',
-    description: 'Short span over deflection; absent: 100.',
     unit: '1',
     range: { from: 1, upTo: 10_000 },
-    otherwise: 'unknown',
+    otherwise: {
+      value: CLASS_DECK_SPAN_OVER_DEFLECTION,
+      low: 50,
+      high: 100,
+      because: 'a class rule for sandwich decks; the small-craft yardstick stands for about 59',
+      cite: { source: 'LR-SSC-2020', clause: 'deck laminate limits' },
+    },
   }),
 };
 
@@ -465,9 +521,17 @@ export const panelFittingQuestions = {
   }),
   pottedStrengthMPa: ask({
     meaning: 'compressive strength of the thickened resin',
-    description: 'Compressive strength of the thickened resin; absent: 60 MPa.',
     ...strength,
-    otherwise: 'unknown',
+    otherwise: {
+      value: 60,
+      low: 50,
+      high: 90,
+      because: 'thickened epoxy, fully cured',
+      cite: {
+        source: 'FROM-MEMORY',
+        note: "compressive strength of thickened epoxy, 50 to 90 MPa on makers' sheets; 60 taken",
+      },
+    },
   }),
 };
 

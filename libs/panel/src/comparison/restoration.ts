@@ -4,7 +4,7 @@ import { inWords, type ReasonedCheck } from './check.js';
 import { criteriaOf, type ResolvedCriteria } from './criteria.js';
 import { loadsOf, type ResolvedLoad } from './loads.js';
 import { faultsOfRequest } from './panel-faults.js';
-import type { PanelCheckRequest } from './panel-request.js';
+import { panelSizeQuestions, type PanelCheckRequest } from './panel-request.js';
 import type { PlateSource } from '../plate/kept-plates.js';
 import type { EdgeFixing, PlateEdges } from '../plate/plate-answer.js';
 import { analyseSandwich, figuresOf, type AnalysedState } from './state-analysis.js';
@@ -128,7 +128,10 @@ function sectionChecks(
 }
 
 /** Free edges were refused before. */
-export function edgesOf({ edges = 'simply-supported', eachEdge }: PanelCheckRequest['panel']): PlateEdges {
+export function edgesOf({
+  edges = panelSizeQuestions.edges.otherwise.value,
+  eachEdge,
+}: PanelCheckRequest['panel']): PlateEdges {
   const known = (edge: string): EdgeFixing => (edge === 'clamped' ? 'clamped' : 'simply-supported');
   const { xStart, xEnd, yStart, yEnd } = eachEdge ?? {
     xStart: edges,

@@ -1,7 +1,8 @@
 import { fraction, mm, mPa, newton, nmm, nPerMm } from '#lib/units';
-import { assumed, computeChecked, defineFormula, derived, entered, type Figure } from '#lib/provenance';
+import { answeredIn, assumedIn } from '#lib/asking';
+import { computeChecked, defineFormula, derived, entered, type Figure } from '#lib/provenance';
 import type { ResolvedLoad } from './loads.js';
-import type { AsFound, PanelCheckRequest } from './panel-request.js';
+import { asFoundQuestions, type AsFound, type PanelCheckRequest } from './panel-request.js';
 import type { PlateSource } from '../plate/kept-plates.js';
 import type { NamedSpot, PlateAnswer, PlateEdges, PlateModel } from '../plate/plate-answer.js';
 import type { PlateStiffness, Rectangle } from '../plate/plate.js';
@@ -223,13 +224,6 @@ export const degradedStrength = defineFormula({
 
 /** Nothing left of a core is taken as this much, which is less than its skins can feel. */
 const NEXT_TO_NOTHING = 1e-3;
-const DEGRADED_FRACTION = 1;
-const LEFT_FRACTION = 0.1;
-
-const guess = {
-  source: 'FROM-MEMORY',
-  note: 'no published value was found for rotten core; open the deck or test a plug',
-};
 
 interface FoundShares {
   readonly degraded: Figure<'1'>;
@@ -237,53 +231,23 @@ interface FoundShares {
   readonly strength: Figure<'1'>;
 }
 
-interface ShareWords {
-  readonly meaning: string;
-  readonly because: string;
-  readonly low: number;
-  readonly high: number;
-}
+const foundShares = (asFound: AsFound): FoundShares => ({
+  degraded: answeredIn(
+    asFoundQuestions.degradedFraction,
+    asFound.degradedFraction,
+    '/asFound/degradedFraction',
+  ),
+  stiffness: leftOf('stiffnessFraction', asFound),
+  strength: leftOf('strengthFraction', asFound),
+});
 
-function foundShares({ degradedFraction, stiffnessFraction, strengthFraction }: AsFound): FoundShares {
-  const share = (
-    given: number | undefined,
-    otherwise: number,
-    field: keyof AsFound,
-    words: ShareWords,
-  ): Figure<'1'> => {
-    const at = `/asFound/${field}`;
-    const isNothingLeft = given !== undefined && field !== 'degradedFraction' && given < NEXT_TO_NOTHING;
-    if (given !== undefined && !isNothingLeft) return entered('1', fraction(given), words.meaning, at);
-    return assumed('1', fraction(isNothingLeft ? NEXT_TO_NOTHING : otherwise), words.meaning, {
-      at,
-      because: isNothingLeft
-        ? 'nothing left is reckoned as a thousandth, less than the skins can feel'
-        : words.because,
-      cite: guess,
-      low: words.low,
-      high: words.high,
-    });
-  };
-  return {
-    degraded: share(degradedFraction, DEGRADED_FRACTION, 'degradedFraction', {
-      meaning: 'share of the panel with bad core',
-      because: 'the whole panel, the cautious case',
-      low: 0,
-      high: 1,
-    }),
-    stiffness: share(stiffnessFraction, LEFT_FRACTION, 'stiffnessFraction', {
-      meaning: 'what is left of the core modulus',
-      because: 'wet and rotten core keeps a tenth at a guess',
-      low: 0,
-      high: 0.5,
-    }),
-    strength: share(strengthFraction, LEFT_FRACTION, 'strengthFraction', {
-      meaning: 'what is left of the core strength',
-      because: 'wet and rotten core keeps a tenth at a guess',
-      low: 0,
-      high: 0.5,
-    }),
-  };
+function leftOf(field: 'stiffnessFraction' | 'strengthFraction', asFound: AsFound): Figure<'1'> {
+  const question = asFoundQuestions[field];
+  const given = asFound[field];
+  const at = `/asFound/${field}`;
+  if (given === undefined || given >= NEXT_TO_NOTHING) return answeredIn(question, given, at);
+  const because = 'nothing left is reckoned as a thousandth, less than the skins can feel';
+  return assumedIn('1', { ...question.otherwise, value: NEXT_TO_NOTHING, because }, question.meaning, at);
 }
 
 export interface FoundState {

@@ -286,7 +286,6 @@ export type PackContentInput = components['schemas']['PackContentInput'];
 export type PackCountInput = components['schemas']['PackCountInput'];
 export type PackInput = components['schemas']['PackInput'];
 export type PanelAnswer = components['schemas']['PanelAnswer'];
-export type PanelAssumption = components['schemas']['PanelAssumption'];
 export type PanelBelowInput = components['schemas']['PanelBelowInput'];
 export type PanelCaution = components['schemas']['PanelCaution'];
 export type PanelCheckItem = components['schemas']['PanelCheckItem'];

@@ -21,7 +21,8 @@ import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Ran
  * A field of a request, all of it taken from the question it answers: bounds, choices, unit, whether it may be left out,
  * what is taken then, and the words of the contract.
  */
-export function Asked({ form, ...question }: Question): PropertyDecorator {
+export function Asked(question: Question): PropertyDecorator {
+  const { form } = question;
   const said = saidOf(question);
   switch (form.kind) {
     case 'number':
@@ -66,9 +67,10 @@ export function AskedParts<Q extends Questions>(
 
 /** A list of objects of several kinds, by the classes that read them. */
 export function AskedByKind(
-  { form, ...question }: Question,
+  question: Question,
   classes: () => Readonly<Record<string, DtoClass>>,
 ): PropertyDecorator {
+  const { form } = question;
   if (form.kind !== 'kinds') throw new Defect(`"${question.meaning}" is not asked by kind`);
   const { by, least, most } = form;
   return PartsByKind(by, classes, { ...saidOf(question), least, most });
@@ -80,18 +82,20 @@ export const saidOf = ({
   description,
   example,
   otherwise,
-}: Pick<Question, 'meaning' | 'description' | 'example' | 'otherwise'>): Said => ({
+  form,
+}: Pick<Question, 'meaning' | 'description' | 'example' | 'otherwise' | 'form'>): Said => ({
   optional: otherwise !== undefined,
-  description: `${description ?? sentenceOf(meaning)}${defaultInWords(otherwise)}`,
+  description: `${description ?? sentenceOf(meaning)}${defaultInWords(otherwise, form)}`,
   ...(example === undefined ? {} : { example }),
 });
 
 const sentenceOf = (meaning: string): string => `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}.`;
 
 /** A default that depends on other answers is said with the answer, not with the contract. */
-function defaultInWords(otherwise: unknown): string {
+function defaultInWords(otherwise: unknown, form: Form): string {
   if (!isDefault(otherwise)) return '';
-  return ` Absent: ${String(otherwise.value)} (${otherwise.because}).`;
+  const unit = form.kind === 'number' && form.unit !== '1' ? ` ${form.unit}` : '';
+  return ` Absent: ${String(otherwise.value)}${unit} (${otherwise.because}).`;
 }
 
 const isDefault = (otherwise: unknown): otherwise is { readonly value: unknown; readonly because: string } =>

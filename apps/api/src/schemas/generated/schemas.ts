@@ -9208,7 +9208,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/PanelAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       },
       "limits": {
@@ -9242,33 +9242,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions",
       "limits",
       "truncation"
-    ]
-  },
-  "PanelAssumption": {
-    "type": "object",
-    "properties": {
-      "at": {
-        "type": "string"
-      },
-      "meaning": {
-        "type": "string"
-      },
-      "value": {
-        "type": "string"
-      },
-      "because": {
-        "type": "string"
-      },
-      "source": {
-        "type": "string"
-      }
-    },
-    "required": [
-      "at",
-      "meaning",
-      "value",
-      "because",
-      "source"
     ]
   },
   "PanelCaution": {
