@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AnyFormula } from '#lib/provenance';
@@ -15,8 +15,10 @@ const isFormula = (value: unknown): value is AnyFormula =>
 
 /** Every formula that a room exports, so that a new room needs no registration. Rooms share modules, so one is loaded after the other. */
 export async function allFormulas(): Promise<readonly RoomFormula[]> {
-  const rooms = readdirSync(join(here, '..', '..', 'libs'))
-    .filter((room) => room !== 'sdk' && !room.includes('.'))
+  const libs = join(here, '..', '..', 'libs');
+  // What is published on its own is no room.
+  const rooms = readdirSync(libs)
+    .filter((room) => !room.includes('.') && !existsSync(join(libs, room, 'package.json')))
     .sort();
   const found: RoomFormula[] = [];
   for (const room of rooms) {
