@@ -148,30 +148,37 @@ function badBelow(evidence: Evidence, cavity: Normal): number {
 
 function described(given: Given, heard: Heard, sites: Sites): Posterior {
   const { field } = given;
-  const { mean, sd } = heard.atNodes();
+  const nodes = once(() => heard.atNodes());
   const deep = once(() => {
     const solved = solvedFor(given, sites);
     return { solved, rest: restAtNodes(given, solved, designOfNodes(given)) };
   });
   return {
     field,
-    mean,
-    sd,
+    get mean() {
+      return nodes().mean;
+    },
+    get sd() {
+      return nodes().sd;
+    },
     means: heard.means,
     variances: heard.variances,
     sites,
-    chance: mean.map((value, node) => normalCdf(value / sd[node])),
+    get chance() {
+      const { mean, sd } = nodes();
+      return mean.map((value, node) => normalCdf(value / sd[node]));
+    },
     badAt: badAtOf(given, heard, sites),
     logEvidence: logEvidence(given, heard, sites),
     covarianceWith: (makeup) => covariance(given, deep(), makeup),
     sampler: (seed) => {
       const { solved, rest } = deep();
-      return samplerOf({ ...solved, mean, field, rest }, seed);
+      return samplerOf({ ...solved, mean: nodes().mean, field, rest }, seed);
     },
   };
 }
 
-/** Not every part of a map is drawn from or asked what goes together. */
+/** Not every part of a map is kept, drawn from or asked what goes together. */
 function once<T>(work: () => T): () => T {
   let kept: { readonly value: T } | undefined;
   return () => (kept ??= { value: work() }).value;

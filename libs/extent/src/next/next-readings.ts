@@ -117,6 +117,7 @@ function candidatesOf(
   const canRead = reachableBy(deck, answers);
   const kinds = kindsOf(answers, deck.survey);
   const placeOf = (node: number): Place => lattice.nodes[node].place;
+  const isAtStake = (node: number): boolean => doubtH[node] > 0;
   const nodes = candidatesAmong(lattice, doubtH, (node) =>
     kinds.some((kind) => canRead(kind, placeOf(node))),
   );
@@ -127,7 +128,7 @@ function candidatesOf(
         node,
         kind,
         hours: minutesOf(kind, answers).value / 60,
-        told: toldBy(kind, node, standings, { odds, chance }),
+        told: toldBy(kind, node, standings, { odds, chance, isAtStake }),
       })),
   );
 }

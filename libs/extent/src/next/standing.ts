@@ -10,6 +10,9 @@ export interface Standing {
   readonly weight: number;
   readonly mean: Float64Array;
   readonly variance: Float64Array;
+  /** Mean over standard deviation, and the chance of bad core that it stands for. */
+  readonly score: Float64Array;
+  readonly chance: Float64Array;
   readonly team: Team;
   readonly hearingSd: number;
   /** Covariance of every node with the field at one of them. */
@@ -24,12 +27,21 @@ export function standingsOf({ parts, lattice }: SurveyMap): readonly Standing[] 
   const total = leading.reduce((sum, { weight }) => sum + weight, 0);
   return leading.map((part) => ({
     weight: part.weight / total,
-    mean: carried(part.posterior.mean, part.bridge),
-    variance: carried(part.posterior.sd, part.bridge).map((sd) => sd * sd),
+    ...scored(part),
     team: part.team,
     hearingSd: part.hearingSd,
     covarianceWith: remembered((node) => covarianceOf(part, lattice.nodes[node].place)),
   }));
+}
+
+function scored({
+  posterior,
+  bridge,
+}: MapPart): Pick<Standing, 'mean' | 'variance' | 'score' | 'chance'> {
+  const mean = carried(posterior.mean, bridge);
+  const variance = carried(posterior.sd, bridge).map((sd) => sd * sd);
+  const score = mean.map((value, node) => value / Math.sqrt(variance[node]));
+  return { mean, variance, score, chance: score.map(quickCdf) };
 }
 
 function covarianceOf(
@@ -52,8 +64,5 @@ function remembered(work: (node: number) => Float64Array): (node: number) => Flo
 /** Chance of bad core at each node as these parts have it. */
 export const chanceOfAll = (standings: readonly Standing[]): Float64Array =>
   standings[0].mean.map((_, node) =>
-    standings.reduce(
-      (sum, { weight, mean, variance }) => sum + weight * quickCdf(mean[node] / Math.sqrt(variance[node])),
-      0,
-    ),
+    standings.reduce((sum, { weight, chance }) => sum + weight * chance[node], 0),
   );

@@ -19,6 +19,8 @@ const twoPlaces = (mean: readonly [number, number], tie: number): Standing => ({
   weight: 1,
   mean: Float64Array.from(mean),
   variance: Float64Array.of(1, 1),
+  score: Float64Array.from(mean),
+  chance: Float64Array.from(mean, quickCdf),
   team,
   hearingSd: 0,
   covarianceWith: (node) => Float64Array.from(node === 0 ? [1, tie] : [tie, 1]),
@@ -27,6 +29,7 @@ const told = (kind: 'sounding' | 'plug', mean: readonly [number, number], tie: n
   toldBy(kind, 0, [twoPlaces(mean, tie)], {
     odds: usualOdds,
     chance: Float64Array.from(mean, (value) => normalCdf(value)),
+    isAtStake: () => true,
   });
 
 /** The same share by drawing both places and counting answers. */

@@ -23,20 +23,30 @@ export function toldBy(
   kind: ReadingKind,
   node: number,
   standings: readonly Standing[],
-  { odds, chance }: { readonly odds: ReadingOdds; readonly chance: Float64Array },
+  { odds, chance, isAtStake }: Asked,
 ): Float64Array {
   const parts = standings.map((standing) => readAt(standing, node, kind, odds));
   const saysBad = parts.reduce((sum, { weight, chance: own }) => sum + weight * own, 0);
   const answerVariance = saysBad * (1 - saysBad);
   return chance.map((before, other) => {
     const own = before * (1 - before);
-    if (own < 1e-9) return 0;
-    const both = parts.reduce((sum, part) => sum + part.weight * bothBad(part, other), 0);
+    if (own < 1e-9 || !isAtStake(other)) return 0;
+    let both = 0;
+    for (const part of parts) both += part.weight * bothBad(part, other);
     return Math.min(1, (both - before * saysBad) ** 2 / (own * answerVariance));
   });
 }
 
-interface ReadPart extends Standing {
+interface Asked {
+  readonly odds: ReadingOdds;
+  readonly chance: Float64Array;
+  /** Of other nodes nobody needs to know. */
+  readonly isAtStake: (node: number) => boolean;
+}
+
+interface ReadPart {
+  readonly standing: Standing;
+  readonly weight: number;
   readonly covariance: Float64Array;
   /** Of the reading with its edge. */
   readonly score: number;
@@ -53,20 +63,24 @@ function readAt(standing: Standing, node: number, kind: ReadingKind, odds: Readi
   const contrast = bad.ifBad - bad.ifSound;
   const score = standing.mean[node] / sd;
   const covariance = standing.covarianceWith(node);
-  return { ...standing, covariance, sd, contrast, score, chance: bad.ifSound + contrast * quickCdf(score) };
+  return {
+    standing,
+    weight: standing.weight,
+    covariance,
+    sd,
+    contrast,
+    score,
+    chance: bad.ifSound + contrast * quickCdf(score),
+  };
 }
 
 /** Chance that the node is bad and the reading says bad. */
-function bothBad(
-  { mean, variance, covariance, score, sd, contrast, chance }: ReadPart,
-  node: number,
-): number {
-  const own = Math.sqrt(variance[node]);
-  const correlation = Math.min(1, covariance[node] / (own * sd));
-  const apart = quickCdf(mean[node] / own) * chance;
+function bothBad({ standing, covariance, score, sd, contrast, chance }: ReadPart, node: number): number {
+  const correlation = Math.min(1, covariance[node] / (Math.sqrt(standing.variance[node]) * sd));
+  const apart = standing.chance[node] * chance;
   return Math.abs(correlation) < LEAST_CORRELATION
     ? apart
-    : apart + contrast * tiedBelow(mean[node] / own, score, correlation);
+    : apart + contrast * tiedBelow(standing.score[node], score, correlation);
 }
 
 export interface Answer {
