@@ -21,22 +21,51 @@ export interface Found {
  * The cheapest order that can be found by taking suppliers as sets and needs one by one, filled up to minimum orders and
  * to free delivery, without any claim that nothing is cheaper.
  */
-export const cheapestPurchase = (plan: BasketPlan): Purchase =>
-  bestOf(ordersBySuppliers(plan, () => true))?.purchase ?? nothing(plan);
+export function cheapestPurchase(plan: BasketPlan): Purchase {
+  const sets = supplierSets(plan);
+  const orderFrom = orderFromSets(plan);
+  const fromAll = orderFrom(new Set(plan.offers.map(({ supplier }) => supplier)));
+  const leftOpen = leftOpenBy(plan);
+  const complete = sets.filter((suppliers) => leftOpen(suppliers) <= fromAll.short + NEGLIGIBLE);
+  const found = complete.map((suppliers) =>
+    suppliers.size === fromAll.suppliers.size ? fromAll : orderFrom(suppliers),
+  );
+  return bestOf(found)?.purchase ?? nothing(plan);
+}
 
 /** The best order from each set of suppliers that passes. */
-export function ordersBySuppliers(
+export const ordersBySuppliers = (
   plan: BasketPlan,
   passes: (suppliers: ReadonlySet<number>) => boolean,
-): readonly Found[] {
+): readonly Found[] => supplierSets(plan).filter(passes).map(orderFromSets(plan));
+
+function orderFromSets(plan: BasketPlan): (suppliers: ReadonlySet<number>) => Found {
   const cover = rememberedCover(plan);
-  return supplierSets(plan)
-    .filter(passes)
-    .map((suppliers) => {
-      const purchase = toppedUp(plan, coveredBy(plan, suppliers, cover));
-      return { purchase, suppliers, ...judged(plan, purchase) };
-    });
+  return (suppliers) => {
+    const purchase = toppedUp(plan, coveredBy(plan, suppliers, cover));
+    return { purchase, suppliers, ...judged(plan, purchase) };
+  };
 }
+
+/** Of demands for which none of the suppliers sells anything that could serve, not even as a substitute: so much stays open at least. */
+function leftOpenBy(plan: BasketPlan): (suppliers: ReadonlySet<number>) => number {
+  const asked = plan.demands.flatMap(({ required, toBuy }, demand) =>
+    toBuy <= 0 || required === 0 ? [] : [{ share: toBuy / required, sellers: sellersFor(plan, demand) }],
+  );
+  return (suppliers) =>
+    asked.reduce(
+      (sum, { share, sellers }) => (sellers.some((one) => suppliers.has(one)) ? sum : sum + share),
+      0,
+    );
+}
+
+const sellersFor = (plan: BasketPlan, demand: number): readonly number[] => [
+  ...new Set(
+    plan.goodsForDemand[demand].flatMap((good) =>
+      plan.offersOfGood[good].map((offer) => plan.offers[offer].supplier),
+    ),
+  ),
+];
 
 export const bestOf = (found: readonly Found[]): Found | undefined =>
   found.reduce<Found | undefined>(
@@ -52,8 +81,10 @@ const nothing = (plan: BasketPlan): Purchase => ({
 
 type Judged = Pick<Found, 'short' | 'total'>;
 
+const NEGLIGIBLE = 1e-9;
+
 const isBetter = (a: Judged, b: Judged): boolean =>
-  a.short < b.short - 1e-9 || (a.short <= b.short + 1e-9 && a.total < b.total);
+  a.short < b.short - NEGLIGIBLE || (a.short <= b.short + NEGLIGIBLE && a.total < b.total);
 
 /** An order below a minimum, or with resin that nothing cures, counts as not had. */
 function judged(plan: BasketPlan, purchase: Purchase): Judged {
