@@ -15,7 +15,7 @@ import type {
   PlannedTask,
   ScenarioDays,
 } from './calendar-request.js';
-import { settingFor, type Setting } from './course.js';
+import { settingFor } from './course.js';
 import { circleIn } from './critical-path.js';
 import { defaultCycles, networkFor, waitKindOf, type NetworkTask } from './network.js';
 import {
@@ -29,7 +29,7 @@ import {
 } from './simulate.js';
 import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
 import { todayFor } from './today.js';
-import { walk, walkPlan, type Draw, type Walk, type WalkPlan } from './walk.js';
+import { walk, walkPlan, walkTables, type Draw, type Walk, type WalkPlan, type WalkTables } from './walk.js';
 
 /** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
 export const planCalendar = (request: CalendarRequest): Outcome<CalendarPlan> =>
@@ -105,7 +105,7 @@ function calendarOver(
   if (!likely.isComplete) return refusal(neverReady(request));
   return success({
     plan: () => simulatedPlan({ request, plan, likely, deckC }),
-    days: daysOfAll(others, setting, request.crew.people),
+    days: daysOfAll(others, plan, request.crew.people),
     momentAfter: (days) => momentOf(clock, days * 48),
   });
 }
@@ -135,15 +135,16 @@ const horizonOf = (
     Math.ceil(horizonDays(request, tasks)),
   );
 
-/** Scenarios of one network share its plan. */
-function daysOfAll(others: readonly Tried[], setting: Setting, people: number): readonly ScenarioDays[] {
-  const plans = new Map(
-    [...new Set(others.map(({ tasks }) => tasks))].map((tasks) => [tasks, walkPlan(tasks, setting, people)]),
-  );
+/** Scenarios of one network share its plan and the tables of its walks. */
+function daysOfAll(others: readonly Tried[], own: WalkPlan, people: number): readonly ScenarioDays[] {
+  const known = new Map<readonly NetworkTask[], { readonly plan: WalkPlan; readonly tables: WalkTables }>();
   return others.map((tried) => {
-    const plan = plans.get(tried.tasks) ?? walkPlan(tried.tasks, setting, people);
-    const draw = scenarioDraw(tried.tasks, tried);
-    return plannedOf(plan, walk(plan, draw), draw);
+    const { tasks } = tried;
+    const plan = known.get(tasks)?.plan ?? (tasks === own.tasks ? own : walkPlan(tasks, own.setting, people));
+    const tables = known.get(tasks)?.tables ?? walkTables(plan);
+    known.set(tasks, { plan, tables });
+    const draw = scenarioDraw(tasks, tried);
+    return plannedOf(plan, walk(plan, draw, tables), draw);
   });
 }
 

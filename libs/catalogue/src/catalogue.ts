@@ -39,11 +39,29 @@ const isOfKind =
   (material: Material): material is Extract<Material, MaterialOfKind[K]> =>
     material.kind === kind;
 
-/** All materials of a kind, in catalogue order. */
-export const materialsOf = <K extends MaterialKind>(
-  catalogue: Catalogue,
+type ByKind = { readonly [K in MaterialKind]: readonly MaterialOfKind[K][] };
+const sorted = new WeakMap<Catalogue['materials'], ByKind>();
+
+/** All materials of a kind, in catalogue order; sorted out once for each catalogue. */
+export function materialsOf<K extends MaterialKind>(
+  { materials }: Catalogue,
   kind: K,
-): readonly MaterialOfKind[K][] => catalogue.materials.filter(isOfKind(kind));
+): readonly MaterialOfKind[K][] {
+  const known = sorted.get(materials) ?? byKind(materials);
+  sorted.set(materials, known);
+  return known[kind];
+}
+
+const byKind = (materials: Catalogue['materials']): ByKind => ({
+  core: materials.filter(isOfKind('core')),
+  reinforcement: materials.filter(isOfKind('reinforcement')),
+  resin: materials.filter(isOfKind('resin')),
+  filler: materials.filter(isOfKind('filler')),
+  coating: materials.filter(isOfKind('coating')),
+  consumable: materials.filter(isOfKind('consumable')),
+  safety: materials.filter(isOfKind('safety')),
+  fastener: materials.filter(isOfKind('fastener')),
+});
 
 export const findMaterial = <K extends MaterialKind>(
   catalogue: Catalogue,

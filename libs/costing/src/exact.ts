@@ -2,6 +2,7 @@ import {
   decimalFromNumber,
   decimalText,
   money,
+  powerOfTen,
   roundedDivision,
   type Currency,
   type Decimal,
@@ -15,8 +16,6 @@ export const commercialRounding: Rounding = 'half-away-from-zero';
 export const roundings: readonly Rounding[] = ['half-away-from-zero', 'half-to-even', 'floor', 'ceiling'];
 
 const HUNDRED = 100n;
-
-const powerOfTen = (places: number): bigint => 10n ** BigInt(places);
 
 /** A percentage of an amount, multiplied exactly and rounded once. */
 export const percentOf = (amount: Money, percent: Decimal, rounding: Rounding): Money =>

@@ -4,6 +4,7 @@ import {
   decimalFromNumber,
   decimalString,
   moneyJson,
+  powerOfTen,
   priceOf,
   rate,
   roundedDivision,
@@ -102,7 +103,7 @@ function packsPriceOf({ packs }: LineRequest): Decimal | undefined {
   const places = 12;
   const scaled = packs.reduce((sum, { count, price }) => {
     const read = decimalFrom(price) ?? decimal(0n, 0);
-    return sum + BigInt(count) * read.scaled * 10n ** BigInt(places - read.places);
+    return sum + BigInt(count) * read.scaled * powerOfTen(places - read.places);
   }, 0n);
   return decimal(scaled, places);
 }
@@ -113,8 +114,8 @@ const averageRate = (price: Decimal, charged: Decimal): Decimal =>
     ? decimal(0n, 4)
     : decimal(
         roundedDivision(
-          price.scaled * 10n ** BigInt(charged.places + 4),
-          charged.scaled * 10n ** BigInt(price.places),
+          price.scaled * powerOfTen(charged.places + 4),
+          charged.scaled * powerOfTen(price.places),
           'half-away-from-zero',
         ),
         4,

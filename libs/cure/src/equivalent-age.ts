@@ -27,10 +27,16 @@ export function equivalentAges({ stepH, temperaturesC }: TemperatureCourse, law:
   const ages = new Float64Array(temperaturesC.length);
   // A deck that stays as it is ages as in the step before: most of a long course is steady.
   let [steadyC, steadyPace] = [Number.NaN, 0];
+  let age = 0;
   for (let step = 1; step < temperaturesC.length; step += 1) {
-    const [fromC, toC] = [temperaturesC[step - 1], temperaturesC[step]];
-    if (fromC === toC && fromC !== steadyC) [steadyC, steadyPace] = [fromC, paceAt(fromC, law)];
-    ages[step] = ages[step - 1] + (fromC === toC ? steadyPace : ageOver(fromC, toC, law)) * stepH;
+    const fromC = temperaturesC[step - 1];
+    const toC = temperaturesC[step];
+    if (fromC === toC && fromC !== steadyC) {
+      steadyC = fromC;
+      steadyPace = paceAt(fromC, law);
+    }
+    age += (fromC === toC ? steadyPace : ageOver(fromC, toC, law)) * stepH;
+    ages[step] = age;
   }
   return ages;
 }

@@ -23,7 +23,7 @@ import { sourcesOn } from './map/sources.js';
 import { mapOf, type SurveyMap } from './map/survey-map.js';
 import type { ZoneOnPanel } from './drawn-zone.js';
 import { problemsOf, readPanel, readZones } from './panel-reading.js';
-import { quantilesOf, weighedQuantilesOf, type Quantiles } from './quantiles.js';
+import { quantileAmong, quantilesOf, weighedQuantilesOf, type Quantiles } from './quantiles.js';
 import { plugCount, withSilent } from './silent.js';
 import { readingFindings, sparseFindings, zoneFindings } from './reading-findings.js';
 import type { EvidenceGrade, Place, Survey } from './reading.js';
@@ -345,20 +345,34 @@ const inSquareMetres = ({ p10, p50, p90 }: Quantiles): Quantiles => ({
 /** A tenth of the cases past the panel is worth a word. */
 const CAPPED_SHARE = 0.1;
 
-function held(grown: Float64Array, panel: Region): Omit<Spread, 'map'> {
+/** Of areas that rise with their place, `EVEN` of them. */
+function held(areaAt: (place: number) => number, panel: Region): Omit<Spread, 'map'> {
   const most = areaMm2(panel);
-  const share = grown.filter((area) => area >= most * (1 - 1e-9)).length / grown.length;
+  const at = (probability: number): number =>
+    quantileAmong(EVEN, (place) => Math.min(areaAt(place), most), probability);
+  const first = firstPlace((place) => areaAt(place) >= most * (1 - 1e-9));
   return {
-    damaged: inSquareMetres(quantilesOf(grown.map((area) => Math.min(area, most)))),
-    findings: cappedFindings(share),
+    damaged: inSquareMetres({ p10: at(0.1), p50: at(0.5), p90: at(0.9) }),
+    findings: cappedFindings((EVEN - first) / EVEN),
   };
+}
+
+/** The first place from which on something holds, by halving. */
+function firstPlace(holds: (place: number) => boolean): number {
+  let [low, high] = [0, EVEN];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 const cappedFindings = (share: number): readonly Finding[] =>
   share >= CAPPED_SHARE ? [finding('growth-capped', { share: roundTo(100 * share, 0) })] : [];
 
-/** Evenly spread probabilities, of which quantiles are exact: a drawn zone's area grows by the grade's multiplier alone, which needs no chance. */
-const EVEN = Array.from({ length: 1000 }, (_, index) => (index + 0.5) / 1000);
+/** So many evenly spread probabilities, of which quantiles are exact: a drawn zone's area grows by the grade's multiplier alone, which needs no chance. */
+const EVEN = 1000;
 
 function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOnPanel[]): Extent {
   const settings = settingsOf(request.map);
@@ -383,10 +397,7 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     mostM2: squareMetres(panel),
     ...(request.foundOverRecorded === undefined ? {} : { pairs: request.foundOverRecorded }),
   });
-  const spread = held(
-    Float64Array.from(EVEN, (probability) => mappedMm2 * growthQuantile(law, probability)),
-    panel,
-  );
+  const spread = held((place) => mappedMm2 * growthQuantile(law, (place + 0.5) / EVEN), panel);
   const all = [
     ...findings,
     ...zoneFindings(

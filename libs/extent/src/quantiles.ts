@@ -10,11 +10,19 @@ export interface Quantiles {
  * Source: [HYNDMAN-FAN-1996] definition 7
  * Worked: test/reference/cases/extent-distributions.ts
  */
-export function quantileOf(sorted: ArrayLike<number>, probability: number): number {
-  const place = probability * (sorted.length - 1);
+export const quantileOf = (sorted: ArrayLike<number>, probability: number): number =>
+  quantileAmong(sorted.length, (place) => sorted[place], probability);
+
+/** The same of so many values that rise with their place, of which only two need to be known. */
+export function quantileAmong(
+  count: number,
+  valueAt: (place: number) => number,
+  probability: number,
+): number {
+  const place = probability * (count - 1);
   const below = Math.floor(place);
-  const above = Math.min(sorted.length - 1, below + 1);
-  return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+  const above = Math.min(count - 1, below + 1);
+  return valueAt(below) + (place - below) * (valueAt(above) - valueAt(below));
 }
 
 export function quantilesOf(values: ArrayLike<number>): Quantiles {

@@ -11,8 +11,8 @@ import {
   type PolyPath64,
 } from 'clipper2-ts';
 import { Defect } from '#lib/kernel';
-import { signedAreaMm2 } from './measure.js';
-import { ringsOf, type Point, type Polygon, type Region, type Ring } from './point.js';
+import { bounds, signedAreaMm2 } from './measure.js';
+import { ringsOf, type Bounds, type Point, type Polygon, type Region, type Ring } from './point.js';
 
 /** The clipping kernel counts in whole micrometres: exact, and finer than any tape. */
 const MICROMETRES = 1000;
@@ -44,7 +44,16 @@ export const difference = (from: Region, taken: Region): Region =>
   clip(ClipType.Difference, pathsOf(from), pathsOf(taken));
 
 export const intersection = (a: Region, b: Region): Region =>
-  clip(ClipType.Intersection, pathsOf(a), pathsOf(b));
+  areApart(bounds(a), bounds(b)) ? [] : clip(ClipType.Intersection, pathsOf(a), pathsOf(b));
+
+/** Nothing is shared by what does not even share a box. */
+const areApart = (a: Bounds | undefined, b: Bounds | undefined): boolean =>
+  a === undefined ||
+  b === undefined ||
+  a.maxX < b.minX ||
+  b.maxX < a.minX ||
+  a.maxY < b.minY ||
+  b.maxY < a.minY;
 
 /**
  * Grows (`deltaMm` above 0) or shrinks the region by a distance; holes move the other way. The chords of rounded corners
@@ -124,7 +133,14 @@ const comparePoints = (a: Point, b: Point): number => a[0] - b[0] || a[1] - b[1]
 const byFirst = (a: Ring, b: Ring): number => comparePoints(a[0], b[0]);
 const byFirstCorner = (a: Polygon, b: Polygon): number => byFirst(a.outer, b.outer);
 
-const pathsOf = (region: Region): Paths64 => ringsOf(region).map((ring) => ring.map(toMicrometres));
+const pathsByRegion = new WeakMap<Region, Paths64>();
+
+/** The kernel copies what it is given; a panel or an opening is given to it many times. */
+function pathsOf(region: Region): Paths64 {
+  const known = pathsByRegion.get(region) ?? ringsOf(region).map((ring) => ring.map(toMicrometres));
+  pathsByRegion.set(region, known);
+  return known;
+}
 
 const pathOf = (ring: Ring, direction: 1 | -1): Path64 => directed(ring, direction).map(toMicrometres);
 

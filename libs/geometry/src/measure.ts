@@ -47,7 +47,9 @@ function summed(region: Region, of: (ring: Ring) => number): number {
 export function boundsOfPoints(points: readonly Point[]): Bounds | undefined {
   if (points.length === 0) return undefined;
   let [[minX, minY], [maxX, maxY]] = [points[0], points[0]];
-  for (const [x, y] of points) {
+  for (let index = 1; index < points.length; index += 1) {
+    const x = points[index][0];
+    const y = points[index][1];
     minX = Math.min(minX, x);
     minY = Math.min(minY, y);
     maxX = Math.max(maxX, x);

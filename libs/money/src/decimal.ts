@@ -17,6 +17,10 @@ export function decimalFrom(text: string): Decimal | undefined {
   return decimal(match[1] === '-' ? -scaled : scaled, part.length);
 }
 
+const powers = Array.from({ length: 40 }, (_, places) => 10n ** BigInt(places));
+
+export const powerOfTen = (places: number): bigint => powers[places] ?? 10n ** BigInt(places);
+
 /** A measured number fixed to a number of decimal places: the one place where a float enters money. */
 export function decimalFromNumber(value: number, places: number, rounding: Rounding): Decimal {
   const [mantissa, exponent = '0'] = value.toString().toLowerCase().split('e');
@@ -24,7 +28,7 @@ export function decimalFromNumber(value: number, places: number, rounding: Round
   const digits = BigInt(whole + part) * (value < 0 ? -1n : 1n);
   const shift = places - part.length + Number(exponent);
   const scaled =
-    shift >= 0 ? digits * 10n ** BigInt(shift) : roundedDivision(digits, 10n ** BigInt(-shift), rounding);
+    shift >= 0 ? digits * powerOfTen(shift) : roundedDivision(digits, powerOfTen(-shift), rounding);
   return decimal(scaled, places);
 }
 

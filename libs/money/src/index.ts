@@ -1,5 +1,12 @@
 export { currencyCodes, exactMoney, findCurrency } from './currencies.js';
-export { decimal, decimalFrom, decimalFromNumber, decimalString, type Decimal } from './decimal.js';
+export {
+  decimal,
+  decimalFrom,
+  decimalFromNumber,
+  decimalString,
+  powerOfTen,
+  type Decimal,
+} from './decimal.js';
 export {
   addMoney,
   decimalText,

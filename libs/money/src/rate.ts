@@ -1,4 +1,4 @@
-import type { Decimal } from './decimal.js';
+import { powerOfTen, type Decimal } from './decimal.js';
 import { money, type Currency, type Money } from './money.js';
 import { roundedDivision, type Rounding } from './rounding.js';
 
@@ -15,6 +15,6 @@ export const rate = (price: Decimal, currency: Currency, per: string): Rate => (
 export function priceOf(quantity: Decimal, unitRate: Rate, rounding: Rounding): Money {
   const product = quantity.scaled * unitRate.price.scaled;
   const places = quantity.places + unitRate.price.places;
-  const minorOver = product * 10n ** BigInt(unitRate.currency.minorDigits);
-  return money(roundedDivision(minorOver, 10n ** BigInt(places), rounding), unitRate.currency);
+  const minorOver = product * powerOfTen(unitRate.currency.minorDigits);
+  return money(roundedDivision(minorOver, powerOfTen(places), rounding), unitRate.currency);
 }

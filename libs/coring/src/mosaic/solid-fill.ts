@@ -49,11 +49,22 @@ const CRUMB_MM2 = 200;
 /** A narrow place smaller than this is the tip of a piece, not a place of its own. */
 const LEAST_SLOT_MM2 = 2500;
 
+const known = new WeakMap<OpeningToFill, Map<string, CavityDivision>>();
+
 /**
  * Under a lip core goes only where the lip is deep; a slot takes core only where a hand can bed it. The rest is filled solid, and
- * nothing is both.
+ * nothing is both. Worked out once for each opening: it does not depend on how large pieces may be.
  */
 export function cavityDivision(opening: OpeningToFill, numbers: MosaicNumbers): CavityDivision {
+  const { lipFillMm, leastSlotMm, narrowestMm, leastPieceCm2, jointGapMm } = numbers;
+  const key = [lipFillMm, leastSlotMm, narrowestMm, leastPieceCm2, jointGapMm].join();
+  const byNumbers = known.get(opening) ?? new Map<string, CavityDivision>();
+  const division = byNumbers.get(key) ?? dividedCavity(opening, numbers);
+  known.set(opening, byNumbers.set(key, division));
+  return division;
+}
+
+function dividedCavity(opening: OpeningToFill, numbers: MosaicNumbers): CavityDivision {
   const area = openAreaOf(opening);
   const cavity = union(area, opening.undercut);
   if (opening.isSolid === true)

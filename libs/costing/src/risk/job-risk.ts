@@ -290,8 +290,8 @@ interface Drawing {
 }
 
 function put(into: Sampled, point: number, { request, tables, active, wantsDays }: Drawing): void {
-  const level = levels.extent[point];
-  const of = (name: Column): number => (active.extent ? tables.at[name][level] : tables.recorded[name]);
+  const { at, recorded } = tables;
+  const level = active.extent ? levels.extent[point] : -1;
   const pace = active.productivity ? paces[request.hands][levels.pace[point]] : 1;
   const price = active.price ? priceLevels[levels.price[point]] : 1;
   const ownLabour = active.productivity ? latticeScores[levels.ownLabour[point]] : 0;
@@ -300,21 +300,22 @@ function put(into: Sampled, point: number, { request, tables, active, wantsDays 
   const wait = active.waits ? (levels.waits[point] + 0.5) / LATTICE_POINTS : 0.5;
   const { newAreas, perCalendarDay, days } = request;
   const taken =
-    wantsDays || perCalendarDay !== 0 ? days(active.extent ? tables.extents[level] : 1, pace, wait) : noDays;
-  const labour = of('labour');
-  const own = Math.sqrt(of('labourVariance')) * ownLabour;
-  into.calendarDays[point] = taken.calendarDays + count * newAreas.days.calendarDays;
+    wantsDays || perCalendarDay !== 0 ? days(level < 0 ? 1 : tables.extents[level], pace, wait) : noDays;
+  const labour = level < 0 ? recorded.labour : at.labour[level];
+  const labourH = level < 0 ? recorded.labourH : at.labourH[level];
+  const own = Math.sqrt(level < 0 ? recorded.labourVariance : at.labourVariance[level]) * ownLabour;
+  const calendarDays = taken.calendarDays + count * newAreas.days.calendarDays;
+  into.calendarDays[point] = calendarDays;
   into.workingDays[point] = taken.workingDays + count * newAreas.days.workingDays;
-  into.labourH[point] =
-    (of('labourH') * (1 + (labour === 0 ? 0 : own / labour)) + count * newAreas.labourH) * pace;
+  into.labourH[point] = (labourH * (1 + (labour === 0 ? 0 : own / labour)) + count * newAreas.labourH) * pace;
   into.cost[point] =
     labour * pace +
     own +
-    of('goods') * price +
-    Math.sqrt(of('goodsVariance')) * ownGoods +
-    of('charges') * price +
+    (level < 0 ? recorded.goods : at.goods[level]) * price +
+    Math.sqrt(level < 0 ? recorded.goodsVariance : at.goodsVariance[level]) * ownGoods +
+    (level < 0 ? recorded.charges : at.charges[level]) * price +
     count * newAreas.cost * pace +
-    into.calendarDays[point] * perCalendarDay;
+    calendarDays * perCalendarDay;
 }
 
 const noDays: JobDays = { calendarDays: 0, workingDays: 0 };

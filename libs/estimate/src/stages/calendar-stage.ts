@@ -78,14 +78,14 @@ function scenariosOf(planned: readonly PlannedExtent[]): Asked {
 
 function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWork {
   const of = (name: keyof ScenarioDays): Float64Array => Float64Array.from(found.days, (days) => days[name]);
-  const axes = [extents, paces, waitQuantiles] as const;
   const tables = { calendarDays: of('calendarDays'), workingDays: of('workingDays') };
+  const size = [extents.length, paces.length, waitQuantiles.length] as const;
   const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
-    const extent = placeOn(axes[0], extentFactor);
-    const around = [extent, placeOn(axes[1], pace), placeOn(axes[2], waitQuantile)] as const;
+    const extent = cellsUpTo(extents, extentFactor);
+    const [hours, wait] = [cellsUpTo(paces, pace), cellsUpTo(waitQuantiles, waitQuantile)];
     return {
-      calendarDays: between(tables.calendarDays, around),
-      workingDays: between(tables.workingDays, around),
+      calendarDays: between(tables.calendarDays, size, { extent, hours, wait }),
+      workingDays: between(tables.workingDays, size, { extent, hours, wait }),
     };
   };
   const meanOf = (name: keyof ScenarioDays): number =>
@@ -108,22 +108,6 @@ function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWo
 
 const MIDDLES = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
 
-/** Two neighbours on an axis and how far along from the first to the second. */
-interface Place {
-  readonly below: number;
-  readonly above: number;
-  readonly share: number;
-  readonly length: number;
-}
-
-/** Level beyond the ends. */
-function placeOn(axis: readonly number[], at: number): Place {
-  const { length } = axis;
-  const cells = cellsUpTo(axis, at);
-  const below = Math.min(Math.floor(cells), Math.max(0, length - 2));
-  return { below, above: Math.min(length - 1, below + 1), share: cells - below, length };
-}
-
 /** Cell and way within it, as one number. */
 function cellsUpTo(axis: readonly number[], at: number): number {
   const last = axis.length - 1;
@@ -134,20 +118,36 @@ function cellsUpTo(axis: readonly number[], at: number): number {
   return cell + (at - axis[cell]) / (axis[cell + 1] - axis[cell]);
 }
 
-/** Straight between the eight neighbours in a table of three axes. */
-function between(table: Float64Array, [x, y, z]: readonly [Place, Place, Place]): number {
+/** A cell on each axis and the way within it, as one number each. */
+interface Place {
+  readonly extent: number;
+  readonly hours: number;
+  readonly wait: number;
+}
+
+/** Straight between the eight neighbours in a table of three axes; without objects, because the risk looks up thousands of places. */
+function between(
+  table: Float64Array,
+  [extents, rows, columns]: readonly [number, number, number],
+  { extent, hours, wait }: Place,
+): number {
+  const [x, y, z] = [below(extent, extents), below(hours, rows), below(wait, columns)];
+  const [shareX, shareY, shareZ] = [extent - x, hours - y, wait - z];
   let sum = 0;
   for (let corner = 0; corner < 8; corner += 1) {
-    const [isFar, isWide, isDeep] = [(corner & 1) === 1, (corner & 2) === 2, (corner & 4) === 4];
-    const weight = weightOf(x, isFar) * weightOf(y, isWide) * weightOf(z, isDeep);
-    const row = rowOf(x, isFar) * y.length + rowOf(y, isWide);
-    sum += weight * table[row * z.length + rowOf(z, isDeep)];
+    const [dx, dy, dz] = [corner & 1, (corner >> 1) & 1, corner >> 2];
+    const weight = shareOf(shareX, dx) * shareOf(shareY, dy) * shareOf(shareZ, dz);
+    const row = Math.min(extents - 1, x + dx) * rows + Math.min(rows - 1, y + dy);
+    sum += weight * table[row * columns + Math.min(columns - 1, z + dz)];
   }
   return sum;
 }
 
-const weightOf = ({ share }: Place, isAbove: boolean): number => (isAbove ? share : 1 - share);
-const rowOf = ({ below, above }: Place, isAbove: boolean): number => (isAbove ? above : below);
+/** The last cell of an axis has a neighbour above it, unless the axis has one cell alone. */
+const below = (cells: number, length: number): number =>
+  Math.min(Math.floor(cells), Math.max(0, length - 2));
+
+const shareOf = (share: number, above: number): number => (above === 1 ? share : 1 - share);
 
 const calendarFields = {
   '/startDate': '/crew/startDate',

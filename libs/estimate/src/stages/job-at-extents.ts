@@ -1,5 +1,5 @@
 import { loadingOf, type CostLine, type CostRollUp, type JobAtExtent } from '#lib/costing';
-import { materialsOf } from '#lib/catalogue';
+import { findMaterial } from '#lib/catalogue';
 import { triangularMean, triangularVariance } from '#lib/kernel';
 import { labourFor, type OperationHours } from '#lib/work';
 import type { ResinDemand } from '#lib/resin';
@@ -101,7 +101,8 @@ function goodsAt(
   { lines }: CostRollUp,
   change: Change,
 ): { readonly amount: number; readonly variance: number } {
-  let [amount, variance] = [0, 0];
+  let amount = 0;
+  let variance = 0;
   for (const line of lines) {
     if (line.partOrLabour !== 'part') continue;
     const there = Number(line.amount.amount) * packFactor(line, useFactor(context, line, change));
@@ -123,7 +124,7 @@ function useFactor(context: ExtentsContext, { code }: CostLine, change: Change):
   if (id.startsWith('core-')) return ratio(({ coredM2 }) => coredM2.value);
   if (id.startsWith('fabric-')) return part(after.laminateM2, before.laminateM2);
   if (id === 'resin' || id === 'hardener' || id.startsWith('filler-')) return resinFactor(context, change);
-  const coating = materialsOf(context.job.catalogue, 'coating').find((one) => one.code === id);
+  const coating = findMaterial(context.job.catalogue, 'coating', id);
   if (coating !== undefined)
     return coating.coating === 'fairing-compound'
       ? ratio(({ fairedM2 }) => fairedM2.value)
@@ -150,11 +151,10 @@ function resinFactor({ demand }: ExtentsContext, { before, after }: Change): num
 
 function consumableFactor(context: ExtentsContext, id: string, change: Change): number {
   const { catalogue } = context.job;
-  const item = [
-    ...materialsOf(catalogue, 'consumable'),
-    ...materialsOf(catalogue, 'safety'),
-    ...materialsOf(catalogue, 'fastener'),
-  ].find(({ code }) => code === id);
+  const item =
+    findMaterial(catalogue, 'consumable', id) ??
+    findMaterial(catalogue, 'safety', id) ??
+    findMaterial(catalogue, 'fastener', id);
   if (item === undefined) return 1;
   const litres = context.demand.totals.totalL;
   const used = ({ quantities, fittingCount, laminateM2, labourH }: Amounts, mixedL: number): number =>
