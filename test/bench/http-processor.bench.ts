@@ -6,7 +6,7 @@ import { Body, Controller, Inject, Module, Post } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { DataSource } from 'typeorm';
 import { DefectRecordDto } from '../../apps/api/src/inputs/defect-record.dto.js';
-import { DtoPipe } from '../../apps/api/src/edge/dto.pipe.js';
+import { checkedAs, DtoPipe } from '../../apps/api/src/edge/dto.pipe.js';
 import { Log } from '../../apps/api/src/edge/log.js';
 import { Database } from '../../apps/api/src/persistence/database.js';
 import { newId } from '../../apps/api/src/persistence/ids.js';
@@ -28,6 +28,9 @@ const WARMING = 25;
 const body = readFileSync('apps/workshop/samples/foredeck.json', 'utf8');
 const headers = { 'authorization': `Bearer ${KEY}`, 'content-type': 'application/json' };
 const database = process.env.BENCH_DATABASE_URL;
+
+// A record that were refused would measure nothing.
+checkedAs(DefectRecordDto, JSON.parse(body));
 
 const finished = { text: '' };
 

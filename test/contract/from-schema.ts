@@ -13,7 +13,12 @@ export const oneOf = <T>(list: readonly T[], random: RandomStream): T =>
 const DEEPEST = 6;
 
 /** A value as a schema describes it: what must be there always, what may be there now and then. */
-export function valueFrom(document: OpenAPIObject, schema: unknown, random: RandomStream, depth = 0): unknown {
+export function valueFrom(
+  document: OpenAPIObject,
+  schema: unknown,
+  random: RandomStream,
+  depth = 0,
+): unknown {
   const rule = isObject(schema) ? (resolved(document, schema) ?? {}) : {};
   for (const word of ['example', 'const', 'default'] as const)
     if (rule[word] !== undefined && random() < 0.7) return rule[word];
@@ -71,7 +76,16 @@ function numberFrom({ minimum, exclusiveMinimum, maximum }: Json, random: Random
   return low + (high - low) * random() ** 3;
 }
 
-const words = ['spring-2027', 'filler', 'a', 'Z1', '2027-03-01', '2027-03-01T08:00:00Z', 'a@example.org', '10'];
+const words = [
+  'spring-2027',
+  'filler',
+  'a',
+  'Z1',
+  '2027-03-01',
+  '2027-03-01T08:00:00Z',
+  'a@example.org',
+  '10',
+];
 
 function textFrom({ minLength, maxLength, format }: Json, random: RandomStream): string {
   if (format === 'date') return '2027-03-01';
@@ -121,4 +135,3 @@ export function mutated(value: unknown, random: RandomStream): unknown {
   if (typeof value === 'number' && random() < 0.6) return value * 10 ** (8 * random() - 4);
   return oneOf(odd, random);
 }
-

@@ -50,7 +50,9 @@ const LEFT_OUT = [/^(DELETE|POST) \/v1\/keys\/\{id\}/, /^POST \/v1\/webhook-endp
 
 export async function madeRequests(making: Making): Promise<Made> {
   const maker = { ...making, random: randomStream(making.seed), known: new Map<string, string[]>() };
-  const operations = operationsOf(making.document).filter(({ name }) => !LEFT_OUT.some((one) => one.test(name)));
+  const operations = operationsOf(making.document).filter(
+    ({ name }) => !LEFT_OUT.some((one) => one.test(name)),
+  );
   const byStatus: Record<string, number> = {};
   const [asked, successful] = [new Set<string>(), new Set<string>()];
   const faults: string[] = [];
@@ -134,7 +136,9 @@ const oddNames = ['nope', '%00', '..%2f..', '0', 'x'.repeat(300), '%F0%9F%9A%A4'
 const pathOf = ({ template }: Operation, { random, known }: Maker): string =>
   template.replace(/\{(\w+)\}/g, (_, name: string, at: number) => {
     const names = known.get(template.slice(0, at - 1)) ?? known.get(name) ?? [];
-    return names.length > 0 && random() < 0.9 ? encodeURIComponent(oneOf(names, random)) : oneOf(oddNames, random);
+    return names.length > 0 && random() < 0.9
+      ? encodeURIComponent(oneOf(names, random))
+      : oneOf(oddNames, random);
   });
 
 function queryOf({ parameters }: Operation, { document, random, draft }: Maker): string {
@@ -180,7 +184,8 @@ function bodyOf(
   const [mediaType, schema] = oneOf(bodies, random);
   const own = seeds[template] ?? [];
   const start = own.length > 0 && random() < 0.9 ? oneOf(own, random) : valueFrom(document, schema, random);
-  if (!/json/.test(mediaType)) return { mediaType, body: String(typeof start === 'string' ? start : 'a,b\n1,2\n') };
+  if (!/json/.test(mediaType))
+    return { mediaType, body: String(typeof start === 'string' ? start : 'a,b\n1,2\n') };
   let value = start;
   for (let changes = Math.floor(4 * random()); changes > 0; changes -= 1) value = mutated(value, random);
   return { mediaType, body: JSON.stringify(value) };

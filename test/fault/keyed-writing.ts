@@ -147,4 +147,5 @@ async function doneAt(operation: string): Promise<void> {
   }
 }
 
-const read = async <T>(address: string): Promise<T> => (await (await fetch(address, { headers })).json()) as T;
+const read = async <T>(address: string): Promise<T> =>
+  (await (await fetch(address, { headers })).json()) as T;

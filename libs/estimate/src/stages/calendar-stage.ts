@@ -144,8 +144,7 @@ function between(
 }
 
 /** The last cell of an axis has a neighbour above it, unless the axis has one cell alone. */
-const below = (cells: number, length: number): number =>
-  Math.min(Math.floor(cells), Math.max(0, length - 2));
+const below = (cells: number, length: number): number => Math.min(Math.floor(cells), Math.max(0, length - 2));
 
 const shareOf = (share: number, above: number): number => (above === 1 ? share : 1 - share);
 

@@ -34,10 +34,7 @@ export function standingsOf({ parts, lattice }: SurveyMap): readonly Standing[] 
   }));
 }
 
-function scored({
-  posterior,
-  bridge,
-}: MapPart): Pick<Standing, 'mean' | 'variance' | 'score' | 'chance'> {
+function scored({ posterior, bridge }: MapPart): Pick<Standing, 'mean' | 'variance' | 'score' | 'chance'> {
   const mean = carried(posterior.mean, bridge);
   const variance = carried(posterior.sd, bridge).map((sd) => sd * sd);
   const score = mean.map((value, node) => value / Math.sqrt(variance[node]));
