@@ -9,7 +9,7 @@ import {
   type ReportDocument,
   type ReportRequest,
 } from '#lib/drawings';
-import { leastRectangle } from '#lib/geometry';
+import { areaMm2, leastRectangle } from '#lib/geometry';
 import { withUnitSigns } from '../../libs/drawings/src/sheet/unit-signs.js';
 import { linesCsv } from '../../apps/api/src/documents/lines-csv.js';
 import { summaryText } from '../../apps/workshop/demo-summary.js';
@@ -133,6 +133,10 @@ function leavesOf(data: unknown): Leaves {
 
 const SPOKEN = 3;
 
+/** Radii of one to four rounded corners that take so much off a board: (1 - pi/4) r2 each. */
+const radiiMm = (lackMm2: number): readonly number[] =>
+  [1, 2, 3, 4].map((corners) => Math.sqrt(Math.max(0, lackMm2) / (corners * (1 - Math.PI / 4))));
+
 /** Lengths that a drawing measures off the document's own outlines: corner to corner, and the rectangle round a piece. */
 const measuredMm = ({ scope, core }: Estimate): readonly number[] => [
   ...scope.openings.flatMap(({ sawLine }) =>
@@ -140,7 +144,7 @@ const measuredMm = ({ scope, core }: Estimate): readonly number[] => [
   ),
   ...(core?.pieces ?? []).flatMap(({ outline }) => {
     const { lengthMm, widthMm } = leastRectangle(outline);
-    return [lengthMm, widthMm];
+    return [lengthMm, widthMm, ...radiiMm(lengthMm * widthMm - areaMm2([{ outer: outline, holes: [] }]))];
   }),
 ];
 

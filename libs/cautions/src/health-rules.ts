@@ -141,7 +141,7 @@ export const healthRules: readonly CautionRule[] = [
     source: 'OSHA-LIMITS',
     decides: 'local exposure limits for fibrous glass and wood dust',
     when: ({ openedAreaM2 }) =>
-      openedAreaM2 > 0 ? `${openedAreaM2.toFixed(1)} m2 of glass skin is cut, ground and tapered` : undefined,
+      openedAreaM2 > 0 ? `${openedAreaM2.toFixed(2)} m2 of glass skin is cut, ground and tapered` : undefined,
     text: 'Glass, core and filler dust: extraction at the tool, a P3 filter that fits the face, goggles, sleeves taped; vacuum, never blow down.',
     protection: ['P3 filter', 'goggles', 'coverall', 'hearing protection'],
   },

@@ -208,7 +208,7 @@ export const workRules: readonly CautionRule[] = [
     source: 'COMMON-PRACTICE',
     when: (context) =>
       isOpened(context) && context.flags.access === 'from-above'
-        ? `${context.openedAreaM2.toFixed(1)} m2 stand open`
+        ? `${context.openedAreaM2.toFixed(2)} m2 stand open`
         : undefined,
     text: 'Nobody steps on an opened or unfilled deck: boards from sound deck to sound deck.',
   },

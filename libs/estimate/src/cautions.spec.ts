@@ -155,7 +155,7 @@ const proofs: Readonly<Record<string, readonly [calls: Name, says: RegExp, silen
   'deck-shape': ['below', /the outer skin stands alone/, 'known'],
   'overhead-work': ['below', /done overhead/, 'known'],
   'jacks-slip': ['below', /press boards up/, 'known'],
-  'highly-loaded-fitting': ['old', /^windlass W1/, 'known'],
+  'highly-loaded-fitting': ['old', /^W1 \(windlass\)/, 'known'],
   'fuel-below': ['old', /fuel tank/, 'known'],
   'wiring-below': ['old', /wiring/, 'unsaid'],
   'tank-or-hose-below': ['old', /a water tank/, 'known'],

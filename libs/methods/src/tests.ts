@@ -75,6 +75,12 @@ export const refusedWithoutBadCore: Test = (facts) =>
 const loadedOn = ({ place }: MethodFacts): FittingFacts | undefined =>
   place.fittings.find(({ isHighlyLoaded, isOnPlace }) => isHighlyLoaded && isOnPlace);
 
+/** A name that says its kind already is not given it again. */
+function namedWithKind({ id, kind }: FittingFacts): string {
+  const words = kind.replaceAll('-', ' ');
+  return id.toLowerCase().replaceAll('-', ' ').includes(words) ? id : `${id}, a ${words},`;
+}
+
 export const refusedUnderLoad =
   (why: string): Test =>
   (facts) => {
@@ -83,7 +89,7 @@ export const refusedUnderLoad =
       ? undefined
       : {
           code: 'under-load',
-          text: `${loaded.id}, a ${loaded.kind.replace('-', ' ')}, stands on it: ${why}`,
+          text: `${namedWithKind(loaded)} stands on it: ${why}`,
           cite: commonPractice,
           wouldFit: 'solid laminate or dense core under the fitting',
         };

@@ -29,6 +29,7 @@ export {
   type CoreTableColumn,
 } from './yardstick/core-properties.js';
 export * as fastening from './yardstick/fastening.js';
+export { loadInWords } from './comparison/loads.js';
 export { isHighlyLoaded } from './comparison/fitting-checks.js';
 export { pointLoad, roundPatch, type Indentation, type SkinOnCore } from './plate/indentation.js';
 export { type OpenSkinAnswer, type OpenSkinRequest } from './plate/open-skin.js';

@@ -163,8 +163,9 @@ function amountOf<U extends string>(
   given: number | undefined,
   at: string,
 ): Figure<U> {
-  const { amount } = stepDefinitions[step.step];
+  const { amount, title } = stepDefinitions[step.step];
+  const meaning = `amount for "${title}"`;
   return amount === undefined || given !== undefined
-    ? enteredIn(unit, given ?? 0, 'amount of the step', at)
-    : assumedIn(unit, amount, 'amount of the step', at);
+    ? enteredIn(unit, given ?? 0, meaning, at)
+    : assumedIn(unit, amount, meaning, at);
 }

@@ -40,7 +40,7 @@ export const typstTemplate = String.raw`
 #show figure.caption: it => block(width: 100%, sticky: it.kind == table, align(left, text(weight: "bold", size: 0.95em, it.body)))
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set block(breakable: true)
-#show figure.where(kind: table): it => block(width: 100%, above: 1.1em, below: 1.4em, align(left, it))
+#show figure.where(kind: table): it => block(width: 100%, above: if large { 0.8em } else { 1.1em }, below: if large { 1em } else { 1.4em }, align(left, it))
 #show figure.where(kind: image): it => block(above: 1.1em, below: 1.3em, breakable: false, it)
 
 #let side-of(column) = if column.align == "end" { right } else { left }
@@ -159,7 +159,7 @@ export const typstTemplate = String.raw`
       for b in section.blocks { image(bytes(b.svg), format: "svg", width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.alt) }
     })
   } else {
-    if section.layout == "task" and index > 0 { pagebreak(weak: true) }
+    if section.layout == "task" and index > 0 and not section.at("sharesSheet", default: false) { pagebreak(weak: true) }
     if section.layout == "flow" and index > 0 and doc.sections.at(index - 1).layout == "body" { pagebreak(weak: true) }
     let is-close = section.layout == "body"
     set text(size: if is-close { 8.4pt } else { base })

@@ -1,5 +1,5 @@
 import type { DrawingRequest } from '../drawing-request.js';
-import { shown, upTo, type Reader } from '../reader.js';
+import { dimensionText, shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import type { LineType } from '../sheet/line-types.js';
 import { arrowHead } from '../sheet/dimension.js';
@@ -38,9 +38,29 @@ const lineOf = (index: number): LineType => lines[index % lines.length];
 
 /** The outline of every ply over the openings, each with a line of its own and its order. */
 export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
+  const drawing = plyDrawing(input, input.plies, request);
+  const stepMm = leastStepMm(input.plies) * (drawing.scale?.factor ?? 1);
+  const [first, last] = [input.plies[0], input.plies[input.plies.length - 1]];
+  return input.plies.length > 2 && stepMm < LEAST_GAP_MM ? plyDrawing(input, [first, last], request) : drawing;
+}
+
+/** Nearer than this on paper, outlines run into each other. */
+const LEAST_GAP_MM = 0.9;
+
+/** How far a ply reaches past the one below on the side where that is least, of all of them. */
+const leastStepMm = (plies: readonly PlannedPly[]): number =>
+  Math.min(...plies.slice(1).map((ply, index) => (spanMm(ply) - spanMm(plies[index])) / 2));
+
+const spanMm = ({ outline }: PlannedPly): number => {
+  const xs = outline.slice(0, 1).flatMap(({ outer }) => outer.map(([x]) => x));
+  return Math.max(...xs) - Math.min(...xs);
+};
+
+/** With the plies that can be told apart at this scale; what is not drawn is said. */
+function plyDrawing(input: PlyPlanInput, plies: readonly PlannedPly[], request: DrawingRequest): Drawing {
   const { reader } = request;
   const said = reader.words.plyPlan;
-  const { plies, openings } = input;
+  const { openings } = input;
   /** Beams say nothing to whoever lays cloth, and their dashes would be taken for a ply. */
   const panel = { ...input.panel, supports: [] };
   const sheet = openSheet({
@@ -48,9 +68,13 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
     title: said.title,
     ...request,
     isToScale: true,
-    notes: [said.note, ...seenNotes(input.seenFrom, reader)],
-    description: said.describe(said.plies(plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
-    legend: legendOf(input, reader),
+    notes: [
+      said.note,
+      ...(plies.length < input.plies.length ? [said.between(dimensionText(reader, leastStepMm(input.plies)))] : []),
+      ...seenNotes(input.seenFrom, reader),
+    ],
+    description: said.describe(said.plies(input.plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
+    legend: legendOf(plies, reader),
   });
   const shownPart = [
     ...openings.flatMap(({ area }) => area.outer),
@@ -121,7 +145,7 @@ function plyLabel(
   });
 }
 
-const legendOf = ({ plies }: PlyPlanInput, reader: Reader): readonly LegendEntry[] => [
+const legendOf = (plies: readonly PlannedPly[], reader: Reader): readonly LegendEntry[] => [
   { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
   ...plies.map(({ order, materialName }, index) => ({
     sample: lineSample(lineOf(index)),

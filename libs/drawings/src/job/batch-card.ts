@@ -3,7 +3,7 @@ import { fixed, shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type OpenSheet } from '../sheet/furniture.js';
 import { boxMark, centredText, circle, line, text, type Mark } from '../sheet/marks.js';
 import type { Drawing } from '../sheet/svg.js';
-import { shortened, wrapped } from '../sheet/text-size.js';
+import { shortened, textWidthMm, wrapped } from '../sheet/text-size.js';
 
 export interface BatchCardInput {
   readonly number: number;
@@ -65,6 +65,16 @@ interface Pen {
   readonly unit: number;
 }
 
+/** How high the fullest card is in its own units. */
+const CARD_UNITS = 98;
+
+/** The largest type in which the numbers of a card's pots fit beside what they are for. */
+function headText(said: string, widthMm: number, unit: number): { readonly text: string; readonly sizeMm: number } {
+  const size = [7.6, 6.4, 5.4, 4.6].find((each) => textWidthMm(said, each * unit, 'bold') <= widthMm);
+  const sizeMm = (size ?? 4.6) * unit;
+  return { text: shortened(said, widthMm, sizeMm, 'bold'), sizeMm };
+}
+
 function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   const {
     area,
@@ -74,19 +84,13 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   const pen: Pen = {
     left: area.x,
     right: area.x + area.width,
-    unit: Math.min(area.width / 100, area.height / 118),
+    unit: Math.min(area.width / 100, area.height / CARD_UNITS),
   };
   const { unit } = pen;
+  const title = headText(said.title(numbersOf(input)), area.width * 0.56, unit);
   const head = [
-    text(
-      [pen.left, area.y + 8 * unit],
-      shortened(said.title(numbersOf(input)), area.width * 0.56, 7.6 * unit, 'bold'),
-      {
-        sizeMm: 7.6 * unit,
-        weight: 'bold',
-      },
-    ),
-    ...wrapped(shown(reader, input.title), area.width * 0.58, 4 * unit, 'regular')
+    text([pen.left, area.y + 8 * unit], title.text, { sizeMm: title.sizeMm, weight: 'bold' }),
+    ...wrapped(shown(reader, input.title), area.width * 0.42, 4 * unit, 'regular')
       .slice(0, 2)
       .map((row, index) =>
         text([pen.right, area.y + (3.5 + index * 4.6) * unit], row, { sizeMm: 4 * unit, anchor: 'end' }),
@@ -110,9 +114,11 @@ function weighingRow(
   const { index, y } = place;
   const middle = y + 6 * unit;
   const room = right - left - 58 * unit;
-  const rows = wrapped(shown(reader, name), room, 3.3 * unit, 'regular');
+  const rows = wrapped(shown(reader, name), room, 3.1 * unit, 'regular');
   const shownRows =
-    rows.length > 2 ? [rows[0], shortened(rows.slice(1).join(' '), room, 3.3 * unit, 'regular')] : rows;
+    rows.length > 3
+      ? [...rows.slice(0, 2), shortened(rows.slice(2).join(' '), room, 3.1 * unit, 'regular')]
+      : rows;
   const said = reader.words.batch;
   const by = (what === 'filler' ? said.loosePart : said.part)(
     fixed(reader, volumeMl, 0),
@@ -122,8 +128,8 @@ function weighingRow(
     circle([left + 5 * unit, middle], 4 * unit, 'visible', 'none'),
     centredText([left + 5 * unit, middle], String(index + 1), { sizeMm: 5.5 * unit, weight: 'bold' }),
     ...shownRows.map((row, at) =>
-      centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.4 * unit], row, {
-        sizeMm: 3.3 * unit,
+      centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 3.8 * unit], row, {
+        sizeMm: 3.1 * unit,
         anchor: 'start',
       }),
     ),
@@ -151,25 +157,25 @@ function lowerHalf(
       .slice(0, most)
       .map((row) => ({ row, weight }));
   const facts = [
-    ...written(mixed, 'regular', 2),
-    ...written(said.mix, 'regular', 2),
-    ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 3),
+    ...written(mixed, 'regular', 1),
+    ...written(said.mix, 'regular', 1),
+    ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 2),
   ];
-  const box = { x: left, y: top + 28 * unit, width, height: 20 * unit };
+  const box = { x: left, y: top + 19 * unit, width, height: 17 * unit };
   return [
     ...facts.map(({ row, weight }, index) =>
       text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight }),
     ),
     boxMark(box, 'visible', 'none'),
     text([left + 2 * unit, box.y + 5 * unit], said.useWithin, { sizeMm: 3.6 * unit }),
-    text([left + 2 * unit, box.y + 14 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+    text([left + 2 * unit, box.y + 13.5 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
       sizeMm: 9 * unit,
       weight: 'bold',
     }),
-    text([left + 48 * unit, box.y + 8 * unit], `${said.startedAt} ________________`, { sizeMm: 3.6 * unit }),
-    text([left + 48 * unit, box.y + 16 * unit], `${said.useBy} ________________`, { sizeMm: 3.6 * unit }),
+    text([left + 48 * unit, box.y + 6.5 * unit], `${said.startedAt} ________________`, { sizeMm: 3.6 * unit }),
+    text([left + 48 * unit, box.y + 14 * unit], `${said.useBy} ________________`, { sizeMm: 3.6 * unit }),
     ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3 * unit, 'regular')
-      .slice(0, 2)
+      .slice(0, 1)
       .map((row, index) =>
         text([left, box.y + box.height + (4.6 + index * 3.9) * unit], row, { sizeMm: 3 * unit }),
       ),
@@ -190,27 +196,42 @@ function alikeHalf(
   reader: Reader,
 ): readonly Mark[] {
   const said = reader.words.batch;
-  const row = (index: number): number => top + (17.4 + index * 5.6) * unit;
   const facts = [mixedText(input, reader), said.mix].flatMap((words) =>
-    wrapped(words, (right - left) * 0.6, 3.2 * unit, 'regular').slice(0, 2),
+    wrapped(words, (right - left) * 0.66, 3.2 * unit, 'regular').slice(0, 2),
   );
   return [
-    ...facts.map((fact, index) => text([left, top + (3.4 + index * 4) * unit], fact, { sizeMm: 3.2 * unit })),
-    text([right, top + 3.6 * unit], said.useWithin, { sizeMm: 3.2 * unit, anchor: 'end' }),
-    text([right, top + 12 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
-      sizeMm: 8 * unit,
+    ...facts.map((fact, index) => text([left, top + (3.2 + index * 3.8) * unit], fact, { sizeMm: 3.2 * unit })),
+    text([right, top + 3.2 * unit], said.useWithin, { sizeMm: 3.2 * unit, anchor: 'end' }),
+    text([right, top + 10.6 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+      sizeMm: 7.2 * unit,
       weight: 'bold',
       anchor: 'end',
     }),
-    ...(input.alike ?? []).flatMap(({ number, covers }, index) =>
-      potLine(
-        `${number}  ${shown(reader, covers.join(', '))}`,
-        row(index) + 4 * unit,
-        { left, right, unit },
-        reader,
-      ),
-    ),
+    ...potLines(input, top + 12.6 * unit, { left, right, unit }, reader),
   ];
+}
+
+/** A line for each pot, in one column as long as they are few. */
+function potLines(input: BatchCardInput, top: number, { left, right, unit }: Pen, reader: Reader): readonly Mark[] {
+  const pots = input.alike ?? [];
+  const isFew = pots.length <= FEW_POTS;
+  const rows = isFew ? pots.length : Math.ceil(pots.length / 2);
+  const width = isFew ? right - left : (right - left - 4 * unit) / 2;
+  return pots.flatMap((pot, index) => {
+    const from = left + Math.floor(index / rows) * (width + 4 * unit);
+    const column = { left: from, right: from + width, unit };
+    return potLine(potSaid(pot, input, reader), top + ((index % rows) * 5.3 + 4) * unit, column, reader);
+  });
+}
+
+const FEW_POTS = 4;
+
+/** What a pot is for, without the step that stands above them all. */
+function potSaid({ number, covers }: Pot, { title }: BatchCardInput, reader: Reader): string {
+  const what = covers
+    .map((cover) => (cover === title ? '' : cover.replace(`${title}, `, '')))
+    .filter((cover) => cover !== '');
+  return `${number}  ${shown(reader, what.join(', '))}`;
 }
 
 const potLine = (
@@ -218,9 +239,17 @@ const potLine = (
   y: number,
   { left, right, unit }: Pen,
   { words: { batch } }: Reader,
-): readonly Mark[] => [
-  text([left, y], shortened(said, 40 * unit, 3.2 * unit, 'bold'), { sizeMm: 3.2 * unit, weight: 'bold' }),
-  text([left + 42 * unit, y], `${batch.startedAt} _______`, { sizeMm: 3.2 * unit }),
-  text([right, y], `${batch.useBy} _______`, { sizeMm: 3.2 * unit, anchor: 'end' }),
-  line('fine', [left, y + 1.4 * unit], [right, y + 1.4 * unit]),
-];
+): readonly Mark[] => {
+  const widthMm = right - left;
+  const isBroad = widthMm > 60 * unit;
+  return [
+    text([left, y], shortened(said, widthMm * 0.42, 3.2 * unit, 'bold'), { sizeMm: 3.2 * unit, weight: 'bold' }),
+    ...(isBroad
+      ? [
+          text([left + widthMm * 0.44, y], `${batch.startedAt} _______`, { sizeMm: 3.2 * unit }),
+          text([right, y], `${batch.useBy} _______`, { sizeMm: 3.2 * unit, anchor: 'end' }),
+        ]
+      : [text([right, y], `${batch.useBy} ________`, { sizeMm: 3 * unit, anchor: 'end' })]),
+    line('fine', [left, y + 1.2 * unit], [right, y + 1.2 * unit]),
+  ];
+};

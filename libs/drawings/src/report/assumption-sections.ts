@@ -1,6 +1,5 @@
-import type { Assumption, Estimate } from '#lib/estimate';
-import type { Reader } from '../reader.js';
-import { citedIn, isOwnDefault, sourcesIn } from './cited.js';
+import type { Assumption } from '#lib/estimate';
+import { citedIn, isOwnDefault, isPractice, printedSources } from './cited.js';
 import { flow, list, numeric, paragraph, row, table, wide, type Block, type Section } from './document.js';
 import type { ReportRequest } from './request.js';
 import { codeText, word } from './said.js';
@@ -27,23 +26,19 @@ const isIn =
   (assumption: Assumption): boolean =>
     (groupOf[roomOf(assumption)] ?? 'record') === group;
 
-/** What was taken because nobody said it, in groups by what it does to the price; then the sources by number. */
+/** What was taken because nobody said it, in groups by what it does to the price. */
 export function assumptionSections(request: ReportRequest): readonly Section[] {
-  const { estimate, reader } = request;
-  const { assumptionGroups: said, assumptions: words, sections } = reader.words;
-  if (estimate.assumptions.length === 0)
-    return [
-      flow('assumptions', 2, sections.assumptions, [paragraph(words.none)]),
-      bibliographySection(request),
-    ];
+  const { assumptionGroups: said, assumptions: words, sections } = request.reader.words;
+  if (request.estimate.assumptions.length === 0)
+    return [flow('assumptions', 2, sections.assumptions, [paragraph(words.none)])];
   return [
     flow('assumptions', 2, sections.assumptions, [paragraph(said.lead)]),
-    ...groups.flatMap((group) => groupSection(group, estimate, reader)),
-    bibliographySection(request),
+    ...groups.flatMap((group) => groupSection(group, request)),
   ];
 }
 
-function groupSection(group: Group, estimate: Estimate, reader: Reader): readonly Section[] {
+function groupSection(group: Group, request: ReportRequest): readonly Section[] {
+  const { estimate, reader } = request;
   const { assumptionGroups: said, columns } = reader.words;
   const all = onceEach(estimate.assumptions.filter(isIn(group)));
   const own = all.filter(({ source }) => isOwnDefault(source));
@@ -62,7 +57,12 @@ function groupSection(group: Group, estimate: Estimate, reader: Reader): readonl
               wide(columns.source),
             ],
             others.map(({ meaning, value, because, source }) =>
-              row(meaning, valueSaid(value, estimate), because, citedIn(estimate, source, reader)),
+              row(
+                meaning,
+                valueSaid(value, request),
+                because,
+                isPractice(source) ? said.practiceShort : citedIn(request, source),
+              ),
             ),
           ),
         ]),
@@ -70,7 +70,7 @@ function groupSection(group: Group, estimate: Estimate, reader: Reader): readonl
       ? []
       : [
           paragraph(said.own(String(own.length))),
-          list(own.map(({ meaning, value }) => said.fact(meaning, valueSaid(value, estimate)))),
+          list(own.map(({ meaning, value }) => said.fact(meaning, valueSaid(value, request)))),
         ]),
   ];
   return [flow(`assumptions-${group}`, 2, said[group], blocks)];
@@ -82,7 +82,10 @@ const onceEach = (all: readonly Assumption[]): readonly Assumption[] => [
 ];
 
 /** A code of the catalogue or of a choice becomes words; figures and sentences stand. */
-function valueSaid(value: string, { core, process }: Estimate): string {
+function valueSaid(value: string, { estimate: { core, process }, reader }: ReportRequest): string {
+  const { choices } = reader.words.scope;
+  if (Object.hasOwn(choices, value)) return word(choices, value);
+  if (/^-\d/.test(value)) return `−${value.slice(1)}`;
   const names = {
     ...(core === undefined ? {} : { [core.material]: core.materialName }),
     [process.resin.code]: process.resin.name,
@@ -90,23 +93,23 @@ function valueSaid(value: string, { core, process }: Estimate): string {
   return /^[a-z]+(?:-[a-z0-9]+)+$/.test(value) ? codeText(names, value) : value;
 }
 
-function bibliographySection({ estimate, reader }: ReportRequest): Section {
-  const { assumptionGroups: said, columns, sections } = reader.words;
-  const found = sourcesIn(estimate);
-  return flow(
-    'sources',
-    2,
-    sections.sources,
-    found.length === 0
-      ? [paragraph(reader.words.report.none)]
-      : [
+/** Behind everything that cites it; absent where nothing does. */
+export function bibliographySections(request: ReportRequest): readonly Section[] {
+  const { assumptionGroups: said, columns, sections } = request.reader.words;
+  const found = printedSources(request);
+  return found.length === 0
+    ? []
+    : [
+        flow('sources', 1, sections.sources, [
           table(
             sections.sources,
             [numeric(columns.number), wide(columns.source, 5), wide(columns.kind)],
             found.map(({ number, title, body, year, readAs }) =>
-              row(String(number), said.source(title, body, year), word(said.readAs, readAs)),
+              row(String(number), said.source(title, body, yearSaid(year, said.undated)), word(said.readAs, readAs)),
             ),
           ),
-        ],
-  );
+        ]),
+      ];
 }
+
+const yearSaid = (year: string, undated: string): string => (year === 'n.d.' ? undated : year);

@@ -1,21 +1,39 @@
 import type { Estimate } from '#lib/estimate';
-import type { Reader } from '../reader.js';
+import type { AnnexName, ReportRequest } from './request.js';
 
 /** What stands for no source that could be looked up. */
 const practice = 'COMMON-PRACTICE';
 const memory = 'FROM-MEMORY';
 
-/** A source as its number in the bibliography; practice and memory are called what they are. */
-export function citedIn({ bibliography }: Estimate, key: string, { words }: Reader): string {
-  const said = words.assumptionGroups;
-  if (key === practice) return said.practice;
+type Citing = Pick<ReportRequest, 'estimate' | 'annexes' | 'reader'>;
+
+/** A source as its number in the printed list; practice and memory are called what they are. */
+export function citedIn(request: Citing, key: string): string {
+  const said = request.reader.words.assumptionGroups;
+  if (isPractice(key)) return said.practice;
   if (isOwnDefault(key)) return said.memory;
-  const found = bibliography.find((entry) => entry.key === key);
+  const found = printedSources(request).find((entry) => entry.key === key);
   return found === undefined ? '' : said.cited(String(found.number));
 }
 
 export const isOwnDefault = (key: string): boolean => key === memory;
 
-/** Entries that can be looked up. */
-export const sourcesIn = ({ bibliography }: Estimate): Estimate['bibliography'] =>
-  bibliography.filter(({ key }) => key !== practice && key !== memory);
+export const isPractice = (key: string): boolean => key === practice;
+
+/** Annexes that print where a figure or a rule comes from. */
+const citedKeys: Partial<Record<AnnexName, (estimate: Estimate) => readonly { readonly source: string }[]>> = {
+  structure: ({ checks }) => checks,
+  assumptions: ({ assumptions }) => assumptions,
+  cautions: ({ cautions }) => cautions,
+};
+
+/** Entries that the chosen annexes name and that can be looked up, numbered as they first stand in print. */
+export function printedSources({ estimate, annexes }: Citing): Estimate['bibliography'] {
+  const keys = [
+    ...new Set(annexes.flatMap((annex) => citedKeys[annex]?.(estimate).map(({ source }) => source) ?? [])),
+  ];
+  return keys
+    .flatMap((key) => estimate.bibliography.filter((entry) => entry.key === key))
+    .filter(({ key }) => !isPractice(key) && !isOwnDefault(key))
+    .map((entry, index) => ({ ...entry, number: index + 1 }));
+}

@@ -244,8 +244,26 @@ const cautionOrder = { danger: 0, warning: 1, caution: 2 } as const;
 export function cautionSection(request: ReportRequest): Section {
   return flow('cautions', 1, request.reader.words.sections.cautions, [
     paragraph(request.reader.words.cautions.lead),
-    ...cautionCallouts(request),
+    ...cautionCallouts(request).filter(isDanger),
+    ...otherCautions(request),
   ]);
+}
+
+const isDanger = ({ severity }: Callout): boolean => severity === 'danger';
+
+/** What is no danger to life stands in a table: nobody reads thirty boxes. */
+function otherCautions(request: ReportRequest): readonly Block[] {
+  const { columns, cautions: said } = request.reader.words;
+  const others = cautionCallouts(request).filter((callout) => !isDanger(callout));
+  return others.length === 0
+    ? []
+    : [
+        table(
+          said.others,
+          [narrow(columns.kind), wide(columns.what, 5)],
+          others.map(({ label, text, small }) => ({ ...row(label, text), note: small })),
+        ),
+      ];
 }
 
 /** The gravest first. */
@@ -253,23 +271,22 @@ export const orderedCautions = ({ estimate }: ReportRequest): readonly Caution[]
   [...estimate.cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity]);
 
 export const cautionCallouts = (request: ReportRequest): readonly Callout[] => {
-  const { estimate, reader } = request;
+  const { reader } = request;
   return orderedCautions(request).map((caution) => ({
     kind: 'callout',
     severity: caution.severity,
     label: reader.words.cautions.severities[caution.severity],
     text: caution.text,
-    small: whyText(caution, estimate, reader),
+    small: whyText(caution, request),
   }));
 };
 
 /** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
 function whyText(
   { because, protection, hazards, decides, source }: Caution,
-  estimate: ReportRequest['estimate'],
-  reader: Reader,
+  request: ReportRequest,
 ): string {
-  const { cautions: said } = reader.words;
+  const { cautions: said } = request.reader.words;
   return [
     ...(because === ''
       ? []
@@ -279,7 +296,7 @@ function whyText(
       ? []
       : [said.hazards(hazards.map(({ code, text }) => `${code} ${text}`).join('; '))]),
     ...(decides === undefined ? [] : [said.decides(decides)]),
-    said.source(citedIn(estimate, source, reader)),
+    said.source(citedIn(request, source)),
   ].join(' ');
 }
 

@@ -44,6 +44,8 @@ export interface Section {
   readonly title: string;
   readonly layout: 'body' | 'flow' | 'task' | 'template' | 'sheet';
   readonly blocks: readonly Block[];
+  /** A task that stands below the one before instead of on a sheet of its own. */
+  readonly sharesSheet?: true;
 }
 
 export type Block =
@@ -69,6 +71,7 @@ export interface Facts {
   readonly across?: 2;
   /** Read before anything else. */
   readonly isStrong?: boolean;
+  readonly isDense?: true;
   readonly rows: readonly { readonly name: string; readonly value: string }[];
 }
 
@@ -104,6 +107,8 @@ export interface FigureBlock {
   readonly heightMm: number;
   /** The same drawing laid out for a narrow screen; only in documents made for one. */
   readonly narrowSvg?: string;
+  /** Of a drawing to scale: millimetres on paper for one of the deck. */
+  readonly scaleFactor?: number;
 }
 
 /** Drawings of half a page's width, two beside each other and four to a sheet. */
@@ -150,7 +155,7 @@ export const table = (caption: string, columns: readonly Column[], rows: readonl
   rows,
 });
 /** Set small, where a list is to stay on one sheet with what it belongs to. */
-export const dense = <B extends Paragraph | List | Table>(given: B): B & { readonly isDense: true } => ({
+export const dense = <B extends Paragraph | List | Table | Facts>(given: B): B & { readonly isDense: true } => ({
   ...given,
   isDense: true,
 });

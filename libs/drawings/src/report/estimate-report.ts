@@ -3,7 +3,7 @@ import type { Reader } from '../reader.js';
 import { withUnitSigns } from '../sheet/unit-signs.js';
 import { bodyOf } from './body/body.js';
 import { flow, type Block, type ReportDocument, type Section } from './document.js';
-import { assumptionSections } from './assumption-sections.js';
+import { assumptionSections, bibliographySections } from './assumption-sections.js';
 import { cautionSection, costSections, reproductionSections } from './cost-sections.js';
 import { basisSections, nextSections, readingSections, scopeSections } from './opening-sections.js';
 import { photographSections } from './photograph-section.js';
@@ -18,6 +18,7 @@ export function reportOf(request: ReportRequest): ReportDocument {
     ...bodyOf(request),
     ...photographSections(request),
     ...annexesOf(request),
+    ...bibliographySections(request),
   ]);
 }
 

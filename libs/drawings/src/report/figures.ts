@@ -66,6 +66,7 @@ export function figureBlock(
     svg: svgOf(drawing),
     widthMm: drawing.widthMm,
     heightMm: drawing.heightMm,
+    ...(drawing.scale === undefined ? {} : { scaleFactor: drawing.scale.factor }),
     ...(small === undefined ? {} : { narrowSvg: svgOf({ ...small, name: `${small.name}-narrow` }) }),
   };
 }
@@ -174,7 +175,7 @@ export const potFigures = (request: ReportRequest): readonly FigureBlock[] =>
     return { ...figureBlock(request, drawn, undefined), caption: '' };
   });
 
-/** Four pot cards to a sheet. */
-export const CARDS_A_SHEET = 4;
-const CARD_MM = { a4: 104, letter: 95 } as const;
+/** Six pot cards to a sheet: what is weighed still reads at arm's length. */
+export const CARDS_A_SHEET = 6;
+const CARD_MM = { a4: 76, letter: 70 } as const;
 const CARD_GUTTER_MM = 6;

@@ -1,4 +1,12 @@
-import { dense, paragraph, task, type Block, type ReportDocument, type Section } from './document.js';
+import {
+  dense,
+  paragraph,
+  task,
+  type Block,
+  type FigureBlock,
+  type ReportDocument,
+  type Section,
+} from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
   CARDS_A_SHEET,
@@ -12,18 +20,19 @@ import { hardwareBlocks } from './method-section.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
 import { dayPlanTasks } from './pack/day-plan.js';
 import { goodsTasks, logBlocks } from './pack/goods.js';
+import { sharingSheets } from './pack/shared-sheets.js';
 import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
 import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
 import { settingOut } from '../deck/setting-out.js';
 import { panelOf } from './inputs.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
+import { word } from './said.js';
 import {
   cureBlocks,
   gateTable,
   pieceTable,
   plyTable,
   pressureBlocks,
-  stackTable,
   weatherBlocks,
 } from './work-sections.js';
 
@@ -34,8 +43,8 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
   const sheets: readonly Sheet[] = [
     [undefined, dayPlanTasks(request)],
     ['mark-out', markOutTasks(request)],
-    [undefined, opened === undefined ? [] : sectionTasks(opened)],
     ['pressing', pressingTasks(request)],
+    [undefined, opened === undefined ? [] : sectionTasks(opened)],
     ['fittings', fittingTasks(request)],
     ['pieces', opened === undefined ? [] : pieceTasks(opened, templates)],
     ['plies', opened === undefined ? [] : plyTasks(opened)],
@@ -45,8 +54,7 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
   ];
   const { jobPack } = request.reader.words;
   return documentOf(request, 'job-pack', jobPack.kind, [
-    frontTask(request, sheets),
-    ...withCautions(sheets, request),
+    ...sharingSheets([frontTask(request, sheets), ...withCautions(sheets, request)], request.paper),
     ...templatesInPack(templates, request),
   ]);
 }
@@ -73,15 +81,22 @@ const presentIn = (sheets: readonly Sheet[]): ReadonlySet<CautionSheet> =>
 /** What is in the pack in one line, and the gravest dangers. */
 function frontTask(request: ReportRequest, sheets: readonly Sheet[]): Section {
   const { jobPack, cautions } = request.reader.words;
-  const titles = sheets.flatMap(([, [first]]) => (first === undefined ? [] : [first.title]));
+  const titles = sheets.flatMap(([, [first]]) => (first === undefined ? [] : [taskName(first, request)]));
   const callouts = cautionsInFront(request);
   return task('safety', jobPack.safety, [
-    paragraph(jobPack.coverLead(titles.join(', '))),
+    dense(paragraph(jobPack.coverLead(titles.join(', ')))),
     ...(request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : []),
-    ...(callouts.length === 0 ? [] : [paragraph(cautions.lead)]),
+    ...(callouts.length === 0 ? [] : [dense(paragraph(cautions.lead))]),
     ...callouts,
     ...cautionsAt('front', presentIn(sheets), request),
   ]);
+}
+
+/** Several sheets of one task are named once. */
+function taskName({ id, title }: Section, { reader }: ReportRequest): string {
+  const { taskNames } = reader.words.jobPack;
+  const [task] = id.split(/-\d+$/);
+  return Object.hasOwn(taskNames, task) ? word(taskNames, task) : title;
 }
 
 /** The corners stand with the plan where they all find room, else each opening has a sheet of its own. */
@@ -116,7 +131,7 @@ const MOST_CORNERS_WITH_PLAN = 10;
 const PLAN_WITH_CORNERS_MM = 142;
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
-  task('section', request.reader.words.jobPack.section, [sectionFigure(request), stackTable(request)]),
+  task('section', request.reader.words.jobPack.section, [sectionFigure(request)]),
 ];
 
 const fittingTasks = (request: ReportRequest): readonly Section[] => {
@@ -129,41 +144,55 @@ const fittingTasks = (request: ReportRequest): readonly Section[] => {
           paragraph(jobPack.fittingsLead),
           fittingTable(request),
           ...hardwareBlocks(request, hardware).map((block) =>
-            block.kind === 'table' ? dense(block) : block,
+            block.kind === 'table' || block.kind === 'list' ? dense(block) : block,
           ),
         ]),
       ];
 };
 
 const pressingTasks = (request: ReportRequest): readonly Section[] => {
-  const blocks = pressureBlocks(request);
+  const blocks = pressureBlocks(request).map((block) =>
+    block.kind === 'facts' || block.kind === 'paragraph' ? dense(block) : block,
+  );
   return blocks.length === 0 ? [] : [task('pressing', request.reader.words.jobPack.pressing, blocks)];
 };
 
+/** Each opening has a sheet with its own plan, unless one plan of all of them is drawn as large. */
+function plannedTogether(
+  labels: readonly string[],
+  figureOf: (label: string | undefined) => FigureBlock,
+): readonly (readonly string[])[] {
+  if (labels.length < 2) return labels.map((label) => [label]);
+  const together = figureOf(undefined).scaleFactor ?? 0;
+  return labels.some((label) => (figureOf(label).scaleFactor ?? 0) > together)
+    ? labels.map((label) => [label])
+    : [labels];
+}
+
 const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): readonly Section[] => {
   const {
-    estimate,
+    estimate: { scope, core },
     reader: {
       words: { jobPack },
     },
   } = request;
   const setOut = new Set(templates.filter(isTooLarge).map(({ piece }) => piece.label));
-  return estimate.scope.openings
-    .filter(({ label }) => estimate.core.pieces.some(({ opening }) => opening === label))
-    .map(({ label: opening }, index) => {
-      const large = estimate.core.pieces.filter(
-        (piece) => piece.opening === opening && setOut.has(piece.label),
-      );
-      return task(`pieces-${index + 1}`, jobPack.pieces(opening), [
-        paragraph(jobPack.piecesLead),
-        piecePlanFigure(request, opening),
-        dense(pieceTable(request, opening)),
-        ...(large.length === 0
-          ? []
-          : [paragraph(jobPack.setOut(large.map(({ label }) => label).join(', ')))]),
-      ]);
-    });
+  const labels = scope.openings
+    .map(({ label }) => label)
+    .filter((label) => core.pieces.some(({ opening }) => opening === label));
+  const planOf = (label: string | undefined): FigureBlock => piecePlanFigure(request, label);
+  return plannedTogether(labels, planOf).map((shown, index) => {
+    const large = core.pieces.filter(({ opening, label }) => shown.includes(opening) && setOut.has(label));
+    return task(`pieces-${index + 1}`, jobPack.pieces(shown.join(', '), shown.length === 1), [
+      paragraph(jobPack.piecesLead),
+      planOf(onlyOne(shown)),
+      dense(pieceTable(request, shown)),
+      ...(large.length === 0 ? [] : [dense(paragraph(jobPack.setOut(large.map(({ label }) => label).join(', '))))]),
+    ]);
+  });
 };
+
+const onlyOne = (labels: readonly string[]): string | undefined => (labels.length === 1 ? labels[0] : undefined);
 
 /** The table shares the first plan's sheet. */
 const plyTasks = (request: OpenedRequest): readonly Section[] => {
@@ -174,10 +203,14 @@ const plyTasks = (request: OpenedRequest): readonly Section[] => {
     },
   } = request;
   if (estimate.laminate.plies.length === 0) return [];
-  return estimate.scope.openings.map(({ label }, index) =>
-    task(`plies-${index + 1}`, jobPack.plies(label), [
-      ...(index === 0 ? [plyTable(request)] : []),
-      plyPlanFigure(request, label),
+  const planOf = (label: string | undefined): FigureBlock => plyPlanFigure(request, label);
+  return plannedTogether(
+    estimate.scope.openings.map(({ label }) => label),
+    planOf,
+  ).map((shown, index) =>
+    task(`plies-${index + 1}`, jobPack.plies(shown.join(', '), shown.length === 1), [
+      ...(index === 0 ? [dense(plyTable(request))] : []),
+      planOf(onlyOne(shown)),
     ]),
   );
 };

@@ -14,7 +14,7 @@ import {
 } from './document.js';
 import type { ReportRequest } from './request.js';
 import { lengthText, upTo } from '../reader.js';
-import { moneyText } from './said.js';
+import { aboutMoney } from './body/speaking.js';
 
 /** Every way to mend the deck with the reason that decides, the hardware that comes off, and the leak. */
 export function methodSection(request: ReportRequest): Section {
@@ -34,12 +34,13 @@ export function methodSection(request: ReportRequest): Section {
     ...(runnerUp === undefined ? [] : [paragraph(said.runnerUp(runnerUp.title))]),
     ladderTable(request),
     paragraph(said.note),
+    ...unfitBlocks(request),
     ...(undone.length === 0 ? [] : [paragraph(`${said.undone}:`), list(undone)]),
     ...hardwareBlocks(request, hardware),
     paragraph(`${reader.words.sections.leak}: ${leak.title}. ${leak.text}`),
     ...(leftOut.length === 0
       ? []
-      : [paragraph(`${said.leftOut}: ${[...new Set(leftOut.map(({ because }) => because))].join('; ')}.`)]),
+      : [paragraph(`${said.leftOut} ${leftOut.map(({ because }) => because).join('; ')}.`)]),
   ]);
 }
 
@@ -55,7 +56,7 @@ function ladderTable({ estimate: { methods }, reader }: ReportRequest): Table {
       numeric(said.days),
       numeric(said.price),
     ],
-    methods.rungs.map((rung) =>
+    methods.rungs.filter(isFit).map((rung) =>
       row(
         rung.title,
         said.verdicts[rung.verdict],
@@ -68,13 +69,24 @@ function ladderTable({ estimate: { methods }, reader }: ReportRequest): Table {
   );
 }
 
+const isFit = ({ verdict }: RungSection): boolean => verdict !== 'unfit';
+
+/** What cannot be done has neither hours nor price: its reason is enough. */
+function unfitBlocks({ estimate: { methods }, reader }: ReportRequest): readonly Block[] {
+  const said = reader.words.methods;
+  const unfit = methods.rungs.filter((rung) => !isFit(rung));
+  return unfit.length === 0
+    ? []
+    : [paragraph(said.unfit), list(unfit.map(({ title, deciding }) => said.why(title, deciding.text)))];
+}
+
 const spanText = (range: RungSection['labourH'], say: (value: number) => string): string =>
   range === undefined ? '–' : `${say(range.p10)} – ${say(range.p90)}`;
 
 const priceText = ({ priceRange }: RungSection, reader: ReportRequest['reader']): string =>
   priceRange === undefined
     ? '–'
-    : `${moneyText(reader, priceRange.p10)} – ${moneyText(reader, priceRange.p90)}`;
+    : `${aboutMoney(reader, priceRange.p10)} – ${aboutMoney(reader, priceRange.p90)}`;
 
 export function hardwareBlocks(
   { reader }: ReportRequest,
@@ -82,7 +94,8 @@ export function hardwareBlocks(
 ): readonly Block[] {
   if (hardware.length === 0) return [];
   const said = reader.words.methods;
-  const length = (valueMm: number): string => lengthText(reader, valueMm, 1);
+  const length = (valueMm: number): string =>
+    lengthText(reader, valueMm, reader.units === 'si' && Number.isInteger(valueMm) ? 0 : 1);
   /** Boards and plates are sawn to the millimetre. */
   const sawn = (valueMm: number): string => lengthText(reader, valueMm);
   return [
@@ -95,7 +108,6 @@ export function hardwareBlocks(
         wide(said.insert, 2),
         wide(said.plate, 2),
         wide(said.sealant),
-        wide(said.tighten, 2),
       ],
       hardware.map((card) =>
         row(
@@ -109,15 +121,27 @@ export function hardwareBlocks(
             ? '–'
             : `${sawn(card.plate.lengthMm)} × ${sawn(card.plate.widthMm)} × ${length(card.plate.thicknessMm)}, ${card.plate.rule}`,
           `${card.sealant.kind.replace('-', ' ')}, ${card.sealant.ml} ml`,
-          card.tightening,
         ),
       ),
     ),
-    ...hardware.flatMap(({ id, referral, note }) =>
-      [referral, note].flatMap((text) => (text === undefined ? [] : [paragraph(`${id}: ${text}.`)])),
-    ),
+    list([
+      ...tighteningSaid(hardware).map((text) => `${said.tighten}, ${text}.`),
+      ...hardware.flatMap(({ id, referral, note }) =>
+        [referral, note].flatMap((text) => (text === undefined ? [] : [`${id}: ${text}.`])),
+      ),
+    ]),
   ];
 }
+
+/** Fittings that are tightened alike share the sentence. */
+const tighteningSaid = (hardware: readonly HardwareCard[]): readonly string[] =>
+  [...new Set(hardware.map(({ tightening }) => tightening))].map(
+    (text) =>
+      `${hardware
+        .filter(({ tightening }) => tightening === text)
+        .map(({ id }) => id)
+        .join(', ')}: ${text}`,
+  );
 
 /** Most fittings are named after their kind; only a name that leaves it open is given it in brackets. */
 function namedKind({ id, kind }: HardwareCard): string {

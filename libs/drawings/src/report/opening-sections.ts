@@ -1,6 +1,5 @@
 import { listedCorners, saidCorner } from '../deck/opening-plan.js';
 import { setCorner, settingOut } from '../deck/setting-out.js';
-import { conditionText } from '../deck/defect-map.js';
 import type { Place } from '../deck/place.js';
 import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
@@ -29,7 +28,7 @@ const MOST_READINGS = 120;
 /** What the extent rests on, with every reading that was used. */
 export function basisSections(request: ReportRequest): readonly Section[] {
   const {
-    estimate: { scope, limits },
+    estimate: { scope },
     record,
     reader,
   } = request;
@@ -47,10 +46,8 @@ export function basisSections(request: ReportRequest): readonly Section[] {
   ];
   return [
     flow('basis', 1, reader.words.sections.basis, [facts(reader.words.sections.basis, rows)]),
-    flow('limits', 2, reader.words.sections.limits, [
-      limits.length === 0 ? paragraph(reader.words.report.none) : list(limits),
-    ]),
-    flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request), ...zoneTable(request)]),
+    ...mathLimits(request),
+    ...mapSections(request),
   ];
 }
 
@@ -60,18 +57,20 @@ function causeText({ record, reader }: ReportRequest): string {
   return note === undefined ? cause : `${cause}: ${note}`;
 }
 
-function zoneTable({ estimate: { scope }, reader }: ReportRequest): readonly Table[] {
-  const said = reader.words.columns;
-  if (scope.zones.length === 0) return [];
-  return [
-    table(
-      said.zone,
-      [narrow(said.zone), wide(said.condition), numeric(said.area)],
-      scope.zones.map(({ id, condition, areaM2 }) =>
-        row(id, conditionText(condition, reader), areaText(reader, areaM2)),
-      ),
-    ),
-  ];
+/** What nobody looked at stands in the body; here, what the calculation leaves out, where its own annex does not say it. */
+function mathLimits({ estimate: { panel }, annexes, reader }: ReportRequest): readonly Section[] {
+  const limits = panel?.limits ?? [];
+  return limits.length === 0 || annexes.includes('structure')
+    ? []
+    : [flow('limits', 2, reader.words.sections.mathLimits, [list(limits)])];
+}
+
+/** The body shows the deck with its zones and plugs; the map stands here where it has more to show. */
+function mapSections(request: ReportRequest): readonly Section[] {
+  const { estimate, record, reader } = request;
+  const read = (record.survey?.readings ?? []).some(({ kind }) => kind !== 'plug');
+  const isMore = read || (estimate.scope.nextReadings?.readings ?? []).length > 0;
+  return isMore ? [flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request)])] : [];
 }
 
 /** Where to read next, as numbered on the map above, and whether that pays. */
@@ -166,33 +165,36 @@ export function scopeSections(request: ReportRequest): readonly Section[] {
     reader,
   } = request;
   const said = reader.words.scope;
-  const area = (value: number): string => areaText(reader, value);
+  /** What there is none of is not listed. */
+  const areas = [
+    [said.panelArea, scope.panel.areaM2],
+    [said.opened, scope.openedAreaM2],
+    [said.coreOut, scope.coreOutAreaM2],
+    [said.coreStays, scope.coreStaysAreaM2],
+    [said.filledSolid, core?.solidAreaM2 ?? 0],
+    [said.retained, scope.retainedAreaM2],
+    [said.undercut, scope.undercutAreaM2],
+    [said.taperBand, scope.taperBandM2],
+  ] as const;
   return [
     flow('scope', 1, reader.words.sections.scope, [
-      facts(said.areas, [
-        [said.panelArea, area(scope.panel.areaM2)],
-        [said.opened, area(scope.openedAreaM2)],
-        [said.coreOut, area(scope.coreOutAreaM2)],
-        [said.coreStays, area(scope.coreStaysAreaM2)],
-        ...(core === undefined || core.solidAreaM2 === 0
-          ? []
-          : [[said.filledSolid, area(core.solidAreaM2)] as const]),
-        [said.retained, area(scope.retainedAreaM2)],
-        [said.undercut, area(scope.undercutAreaM2)],
-        [said.taperBand, area(scope.taperBandM2)],
-      ]),
+      facts(
+        said.areas,
+        areas.filter(([, areaM2]) => areaM2 > 0).map(([name, areaM2]) => [name, areaText(reader, areaM2)]),
+      ),
     ]),
     flow('included', 2, reader.words.sections.included, [
       scope.included.length === 0 ? paragraph(reader.words.report.none) : list(scope.included),
     ]),
-    flow('excluded', 2, reader.words.sections.excluded, [
-      scope.excluded.length === 0 ? paragraph(reader.words.report.none) : list(scope.excluded),
-    ]),
-    flow('openings', 2, reader.words.sections.openings, [
-      openingPlanFigure(request),
-      openingTable(request),
-      ...cornerTable(request),
-    ]),
+    ...(scope.openings.length === 0
+      ? []
+      : [
+          flow('openings', 2, reader.words.sections.openings, [
+            openingPlanFigure(request),
+            openingTable(request),
+            ...cornerTable(request),
+          ]),
+        ]),
     ...(scope.fittings.length === 0
       ? []
       : [flow('fittings', 2, reader.words.sections.fittings, [fittingTable(request)])]),

@@ -61,6 +61,7 @@ describe('the report', () => {
       'acknowledgement',
       'photographs',
       ...annexNames.map((name) => `annex-${name}`),
+      'sources',
     ]);
   });
 
@@ -72,11 +73,37 @@ describe('the report', () => {
     }
   });
 
-  test('puts the worst caution first', () => {
+  test('puts the worst caution first, and what is no danger to life in a table', () => {
     const severities = report.sections
       .find(({ id }) => id === 'cautions')!
-      .blocks.flatMap((block) => (block.kind === 'callout' ? [block.severity] : []));
-    expect(severities).toEqual(['danger', 'warning', 'caution']);
+      .blocks.flatMap((block) =>
+        block.kind === 'callout' ? [block.label] : block.kind === 'table' ? block.rows.map(({ cells }) => cells[0]) : [],
+      );
+    expect(severities).toEqual(['Danger', 'Warning', 'Caution']);
+  });
+
+  test('lists behind the annexes every source that they cite, numbered as they cite it, and no other', () => {
+    for (const annexes of [['cautions'], ['structure', 'cautions'], annexNames, ['prices']] as const) {
+      const { sections } = reportOf({ ...sampleRequest(smallSample), annexes });
+      const listed = sections
+        .filter(({ id }) => id === 'sources')
+        .flatMap(({ blocks }) => blocks)
+        .flatMap((block) => (block.kind === 'table' ? block.rows.map(({ cells }) => cells[0]) : []));
+      const cited = JSON.stringify(sections.filter(({ id }) => id !== 'sources')).match(/\[\d+\](?=[".])/g) ?? [];
+      const inOrder = [...new Set(cited.map((one) => one.slice(1, -1)))];
+      expect(listed).toEqual(inOrder);
+      expect(listed).toEqual(listed.map((_, index) => String(index + 1)));
+    }
+  });
+
+  test('gives hours and a price, as a person says it, to the ways that fit, and to the others their reason', () => {
+    const { blocks } = report.sections.find(({ id }) => id === 'methods')!;
+    const rows = blocks.flatMap((block) => (block.kind === 'table' ? block.rows : []));
+    expect(rows[0].cells.slice(-1)).toEqual(['EUR\u00a07,210 – EUR\u00a011,900']);
+    const reasons = blocks.flatMap((block) => (block.kind === 'list' ? block.items : []));
+    expect(reasons).toContain(
+      'Re-bed the fitting: the core here is wet and rotten, 0.27 m² of it: new bedding would shut the water in',
+    );
   });
 
   test('says what would make a check pass only of one that fails, and where it governs in a whole phrase', () => {
@@ -124,9 +151,8 @@ describe('the job pack', () => {
       'Before anything else',
       'Plan of the days',
       'Mark out',
-
-      'Cut, taper and layers',
       'Props and pressing',
+      'Cut, taper and layers',
       'Fittings',
       'Core pieces, opening A',
       'Core pieces, opening B',
@@ -142,6 +168,30 @@ describe('the job pack', () => {
       .filter(({ emphasis }) => emphasis === 'hold');
     expect(holds).toHaveLength(1);
     expect(JSON.stringify(days)).toContain('HOLD POINT: stop at the line marked Hold.');
+  });
+
+  test('names a board with rounded corners by its size, and puts short tasks on one sheet', () => {
+    const request = sampleRequest(smallSample);
+    const { core } = opened(request.estimate);
+    const [first, ...others] = core.pieces;
+    const rounded = [
+      [0, 0],
+      [500, 0],
+      [500, 275],
+      ...Array.from({ length: 17 }, (_, at) => {
+        const turn = (at / 16) * (Math.PI / 2);
+        return [475 + 25 * Math.cos(turn), 275 + 25 * Math.sin(turn)] as const;
+      }),
+      [475, 300],
+      [0, 300],
+    ] as const;
+    const shaped = jobPackOf({
+      ...request,
+      estimate: { ...request.estimate, core: { ...core, pieces: [{ ...first, outline: rounded }, ...others] } },
+    });
+    expect(JSON.stringify(shaped.sections)).toContain('500 mm × 300 mm, corners rounded to 25 mm');
+    expect(shaped.sections.filter(({ layout }) => layout === 'template')).toEqual([]);
+    expect(pack.sections.filter(({ sharesSheet }) => sharesSheet === true).length).toBeGreaterThan(0);
   });
 
   test('says every caution once, the gravest in front and the others where the work is', () => {

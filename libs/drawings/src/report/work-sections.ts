@@ -1,4 +1,4 @@
-import { areaMm2, leastRectangle, type LeastRectangle } from '#lib/geometry';
+import { areaMm2, leastRectangle, rotatePoint, type LeastRectangle } from '#lib/geometry';
 import type { Outline } from '../deck/place.js';
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
 import {
@@ -43,6 +43,7 @@ import {
   codeText,
   dateText,
   daysText,
+  figureText,
   momentText,
   hoursText,
   rangeText,
@@ -93,15 +94,18 @@ export function stackTable({ estimate: { core }, reader }: OpenedRequest): Table
 }
 
 /** A straight piece is cut by its length and width; what is curved or at an angle, from the box that it comes out of. */
-export function pieceTable({ estimate: { core }, reader }: OpenedRequest, opening?: string): Table {
+export function pieceTable(
+  { estimate: { core }, reader }: OpenedRequest,
+  openings?: readonly string[],
+): Table {
   const said = reader.words.columns;
-  const pieces = core.pieces.filter((piece) => opening === undefined || piece.opening === opening);
+  const pieces = core.pieces.filter(({ opening }) => openings === undefined || openings.includes(opening));
   return table(
     reader.words.core.pieces,
     [
       numeric(said.order),
       narrow(said.piece),
-      wide(said.opening),
+      ...(openings === undefined ? [narrow(said.opening)] : []),
       wide(said.size, 2),
       numeric(said.thickness),
       numeric(said.area),
@@ -112,7 +116,7 @@ export function pieceTable({ estimate: { core }, reader }: OpenedRequest, openin
         row(
           String(beddingOrder),
           label,
-          cut,
+          ...(openings === undefined ? [cut] : []),
           sizeSaid(outline, reader),
           lengthText(reader, thicknessMm, 1),
           areaText(reader, areaM2, 4),
@@ -121,8 +125,41 @@ export function pieceTable({ estimate: { core }, reader }: OpenedRequest, openin
   );
 }
 
-/** Straight and square: its area is that of the rectangle round it, but for a part in a thousand. */
-export const isBoard = (outline: Outline): boolean => fills(outline, leastRectangle(outline));
+/** Cut by its length and width: straight and square, or so but for corners that are rounded. */
+export const isBoard = (outline: Outline): boolean => {
+  const around = leastRectangle(outline);
+  return fills(outline, around) || roundedCorners(outline, around).length > 0;
+};
+
+/**
+ * Radii of the corners of a board whose corners are rounded; none where the outline is no such board. A corner is round
+ * when the outline leaves both of its sides at the same distance from it, and the whole is a board when what the corners
+ * lack, (1 - pi/4) r2 each by elementary geometry, is what the outline lacks of the rectangle round it.
+ */
+function roundedCorners(outline: Outline, around: LeastRectangle): readonly number[] {
+  const own = outline.map(([x, y]) => rotatePoint([x - around.centre[0], y - around.centre[1]], -around.angle));
+  const [halfL, halfW] = [around.lengthMm / 2, around.widthMm / 2];
+  const corners = [
+    [halfL, halfW],
+    [halfL, -halfW],
+    [-halfL, halfW],
+    [-halfL, -halfW],
+  ] as const;
+  const radii = corners.map(([x, y]) => {
+    const alongLength = own.filter((point) => Math.abs(point[1] - y) < ON_SIDE_MM).map((point) => Math.abs(point[0] - x));
+    const alongWidth = own.filter((point) => Math.abs(point[0] - x) < ON_SIDE_MM).map((point) => Math.abs(point[1] - y));
+    const [a, b] = [Math.min(...alongLength), Math.min(...alongWidth)];
+    return Math.abs(a - b) < 1 ? Math.max(a, b) : Number.NaN;
+  });
+  const lackMm2 = radii.reduce((sum, radius) => sum + (1 - Math.PI / 4) * radius ** 2, 0);
+  const lacksMm2 = around.lengthMm * around.widthMm - areaMm2([{ outer: outline, holes: [] }]);
+  return Math.abs(lackMm2 - lacksMm2) <= around.lengthMm * around.widthMm * A_PART_IN_A_THOUSAND
+    ? radii.filter((radius) => radius >= 1)
+    : [];
+}
+
+const ON_SIDE_MM = 0.05;
+const A_PART_IN_A_THOUSAND = 0.001;
 
 const fills = (outline: Outline, { lengthMm, widthMm }: LeastRectangle): boolean =>
   areaMm2([{ outer: outline, holes: [] }]) >= lengthMm * widthMm * 0.999;
@@ -130,7 +167,11 @@ const fills = (outline: Outline, { lengthMm, widthMm }: LeastRectangle): boolean
 function sizeSaid(outline: Outline, reader: Reader): string {
   const around = leastRectangle(outline);
   const size = `${lengthText(reader, around.lengthMm)} × ${lengthText(reader, around.widthMm)}`;
-  return fills(outline, around) ? size : reader.words.core.outOf(size);
+  if (fills(outline, around)) return size;
+  const [radius] = roundedCorners(outline, around);
+  return radius === undefined
+    ? reader.words.core.outOf(size)
+    : reader.words.core.rounded(size, lengthText(reader, radius));
 }
 
 function sheetTable({ estimate: { core }, reader }: OpenedRequest): Table {
@@ -315,7 +356,8 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
   );
 }
 
-function checkRow(check: Check, { estimate, reader }: ReportRequest): Row {
+function checkRow(check: Check, request: ReportRequest): Row {
+  const { reader } = request;
   const said = reader.words.checks;
   const { title, state, demand, capacity, unit, utilisation, verdict, remedy, reason, source } = check;
   const isOldFault =
@@ -338,7 +380,7 @@ function checkRow(check: Check, { estimate, reader }: ReportRequest): Row {
       value(capacity),
       utilisation === undefined ? '–' : percentText(reader, utilisation, 1),
       said.verdicts[verdict],
-      citedIn(estimate, source, reader),
+      citedIn(request, source),
     ),
     ...(note === '' ? {} : { note }),
     ...(verdict === 'fails' && !isOldFault ? { emphasis: 'fails' } : {}),
@@ -469,9 +511,9 @@ export function pressureBlocks({
         ? []
         : [[said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`] as const]),
       [said.restsOn, bondPressure.restsOn],
-      [said.props, `${props.needed ? spacing : said.propsNotNeeded}. ${props.why}`],
+      [said.props, `${props.needed ? spacing : said.propsNotNeeded}; ${props.why}`],
       ...bondPressure.quantities.map(
-        ({ name, value, unit }) => [name, valueText(reader, value, unit)] as const,
+        ({ name, value, unit }) => [name, pressedText(reader, value, unit)] as const,
       ),
     ]),
     paragraph(bondPressure.recommendation),
@@ -485,6 +527,14 @@ export function pressureBlocks({
   ];
 }
 
+/** What is carried on deck is counted; cloth and weight are rounded as they are cut and lifted. */
+function pressedText(reader: Reader, value: number, unit: string): string {
+  if (unit === 'each') return upTo(reader, value, 0);
+  return unit === 'kg' && reader.units === 'si'
+    ? `${upTo(reader, value, 1)} kg`
+    : figureText(reader, value, unit);
+}
+
 /** The table, and what is to be known of its steps; what holds for all of them is said once. */
 export function cureBlocks(request: ReportRequest): readonly Block[] {
   const noted = request.estimate.process.cure.flatMap(({ step, note }) =>
@@ -492,6 +542,7 @@ export function cureBlocks(request: ReportRequest): readonly Block[] {
   );
   const notes = new Set(noted.map(({ note }) => note));
   const said = notes.size === 1 ? [...notes] : noted.map(({ step, note }) => `${step}: ${note}`);
+  if (request.estimate.process.cure.length === 0) return [];
   return [cureTable(request), ...(said.length === 0 ? [] : [list(said)])];
 }
 

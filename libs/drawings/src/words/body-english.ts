@@ -15,7 +15,7 @@ export const bodyWords = {
       structure: 'The panel compared with the panel as built',
       process: 'Resin, pressure, cure and calendar',
       prices: 'Priced lines',
-      assumptions: 'Assumptions and sources',
+      assumptions: 'Assumptions',
       cautions: 'Cautions',
       reproduction: 'How the figures can be reproduced',
     },
@@ -94,7 +94,7 @@ export const bodyWords = {
     withContingency: 'Price and contingency, with tax',
     contingency: 'Contingency beside the price, without tax: set aside, spent by change orders only',
     sumNote: (low: string, high: string, share: string) =>
-      `Eight jobs in ten cost ${low} to ${high}; ${share} stay within the price. Sums are rounded to whole units; the priced lines have them to the cent.`,
+      `Four jobs in five cost ${low} to ${high}; ${share} stay within the price. Sums are rounded to whole units; the priced lines have them to the cent.`,
     insurer: 'For the insurer, with tax',
     attributable: 'Attributable to the event',
     prior: 'There before',
@@ -133,7 +133,7 @@ export const bodyWords = {
     ownerSigns: 'Owner',
   },
   assumptionGroups: {
-    lead: 'Nobody stated these. Any of them can be replaced and the estimate made again; those that move the price most stand first.',
+    lead: 'Nobody stated these. Any of them can be replaced and the estimate made again; those that move the price most stand first. Where the source is practice, it is common practice of the trade with no published source.',
     record: 'What the record leaves open: worth stating first',
     extent: 'Extent, opening and labour for it',
     materials: 'Core, laminate and resin: amounts and waste',
@@ -152,6 +152,8 @@ export const bodyWords = {
     },
     cited: (number: string) => `[${number}]`,
     practice: 'common practice',
+    practiceShort: 'practice',
+    undated: 'undated',
     memory: 'default of this tool',
   },
 } as const;

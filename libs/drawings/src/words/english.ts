@@ -125,6 +125,8 @@ const words = {
     plies: (count: number) => (count === 1 ? '1 ply' : `${count} plies`),
     along: '0°',
     note: '0° runs fore and aft; the first ply lies on the core, its mat side down where it has one.',
+    between: (least: string) =>
+      `The plies between the two drawn are too near to tell apart here: each reaches at least ${least} past the one below on every side.`,
     ply: (order: string) => `ply ${order}`,
     plyOf: (order: string, material: string) => `ply ${order}: ${material}`,
   },

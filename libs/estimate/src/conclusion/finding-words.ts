@@ -8,12 +8,14 @@ const conditions: Readonly<Record<string, string>> = {
   'wet-rotten': 'wet and rotten',
   'wet-bonded': 'wet, hard and still bonded to the skins',
   'dry-debonded': 'dry, with the skin loose from it',
+  'damp-sound': 'damp, and sound',
+  'dry-sound': 'dry and sound',
 };
 
 const knownFrom: Readonly<Record<EvidenceGrade, string>> = {
   'opened-and-measured': 'It was opened and measured.',
   'mapped-with-plugs': 'It was mapped, with core samples on both sides of its boundary.',
-  'sounded-and-metered': 'It was sounded with a hammer and measured with a moisture meter; no core was seen.',
+  'sounded-and-metered': 'It was sounded with a hammer and measured with a moisture meter.',
   'single-symptom': 'It rests on a single symptom; its extent is a guess.',
 };
 
@@ -21,12 +23,13 @@ const knownFrom: Readonly<Record<EvidenceGrade, string>> = {
 export function findingsOf(estimate: EstimateBody, record: DefectRecord): readonly GradedFinding[] {
   const stated = record.findings ?? [];
   const subjects = subjectsOf(estimate, record);
+  const plugs = (record.survey?.readings ?? []).filter(({ kind }) => kind === 'plug').length;
   return [
     ...subjects.map((subject) =>
       worded(
         subject,
         stated.find(({ about }) => about === subject.about),
-        estimate,
+        { estimate, plugs },
       ),
     ),
     ...stated
@@ -35,10 +38,16 @@ export function findingsOf(estimate: EstimateBody, record: DefectRecord): readon
   ];
 }
 
+interface Known {
+  readonly estimate: EstimateBody;
+  /** How many core samples the record holds. */
+  readonly plugs: number;
+}
+
 function worded(
   subject: FindingSubject,
   stated: StatedFinding | undefined,
-  estimate: EstimateBody,
+  { estimate, plugs }: Known,
 ): GradedFinding {
   const grade = gradeOf(subject);
   const own = stated?.class;
@@ -48,7 +57,7 @@ function worded(
     class: byClass,
     classByService: grade.class,
     classBecause: own === undefined ? grade.because : 'so classed by the surveyor',
-    wording: saidBy(stated?.wording, factsOf(subject, estimate)),
+    wording: saidBy(stated?.wording, factsOf(subject, { estimate, plugs })),
     recommendation: saidBy(stated?.recommendation, adviceOf(byClass, estimate)),
     restriction: saidBy(stated?.restriction, restrictionOf(byClass, subject)),
   };
@@ -86,7 +95,7 @@ export const saidBy = (surveyor: string | undefined, service: string): Worded =>
 /** Where, what, how large and how it is known: fact before opinion. */
 function factsOf(
   { about, condition, areaM2, fromAftMm, fittings }: FindingSubject,
-  { scope }: EstimateBody,
+  { estimate: { scope }, plugs }: Known,
 ): string {
   const state = conditions[condition];
   const where =
@@ -98,7 +107,15 @@ function factsOf(
     `${about}, ${scope.panel.name}${where}: the core is ${state ?? 'not sound; its condition is not known'}${extent}.`,
     ...(fittings.length === 0 ? [] : [`On it: ${fittings.map(({ id }) => id).join(', ')}.`]),
     knownFrom[scope.evidence],
+    ...samplesSaid(scope.evidence, plugs),
   ].join(' ');
+}
+
+/** Core that was opened or mapped was seen; otherwise it is said whether a sample was taken. */
+function samplesSaid(evidence: EvidenceGrade, plugs: number): readonly string[] {
+  if (evidence === 'opened-and-measured' || evidence === 'mapped-with-plugs') return [];
+  if (plugs === 0) return ['No core was seen.'];
+  return [plugs === 1 ? 'One core sample was taken.' : `${plugs} core samples were taken.`];
 }
 
 const by: Readonly<Record<FindingClass, string>> = {

@@ -1,6 +1,7 @@
 import { isLoaded } from '#lib/extent';
 import { containsPoint, regionOf } from '#lib/geometry';
 import type { EstimateBody, FindingSubject, FittingScope } from '../document/estimate-document.js';
+import { coreBeside } from '../ladder/places.js';
 import type { DefectRecord, FindingClass } from '../job/defect-record.js';
 
 export interface Grade {
@@ -14,7 +15,7 @@ export function subjectsOf(estimate: EstimateBody, record: DefectRecord): readon
   if (scope.zones.length === 0)
     return methods.places.map(({ place, badAreaM2 }) => ({
       about: place,
-      condition: 'unknown',
+      condition: coreBeside(record, place),
       areaM2: badAreaM2,
       fittings: fittingsNamed(place, record),
     }));

@@ -36,7 +36,7 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
       summary: summaryOf(work),
       methods: methodsSection(ladder, pricedLadder(job, ladder, work)),
       scope: scopeOf(work),
-      leftOut: leftOut(work),
+      leftOut,
       hardware: work.cards.map(hardwareCard),
       leak: leakSection(job, ladder.chosen, {
         cards: work.cards,
@@ -68,15 +68,13 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
   };
 }
 
-const leftOut = ({ ladder }: ClosedJob): readonly LeftOutSection[] => {
-  const because = `${ladder.chosen.method.title.toLowerCase()}: the deck stays closed`;
-  return [
-    { section: 'core', because: `${because}, so no core is cut` },
-    { section: 'laminate', because: `${because}, so no skin is laid` },
-    { section: 'panel', because: `${because}: its skins carry as they did` },
-    { section: 'bond-pressure', because: `${because}, so nothing is bedded that would have to be pressed` },
-  ];
-};
+/** The deck stays closed. */
+const leftOut: readonly LeftOutSection[] = [
+  { section: 'core', because: 'no core is cut' },
+  { section: 'laminate', because: 'no skin is laid' },
+  { section: 'panel', because: 'its skins carry as they did' },
+  { section: 'bond-pressure', because: 'nothing is bedded that would have to be pressed' },
+];
 
 const summaryOf = (work: ClosedJob): BodySummary => ({
   openedAreaM2: 0,

@@ -2,7 +2,7 @@ import { assumptionsOf, type Figure } from '#lib/provenance';
 import { withDays } from '#lib/calendar';
 import { isKnown } from '#lib/kernel';
 import { paceSigma, priceSigma } from '#lib/costing';
-import { growthCite } from '#lib/extent';
+import { growthCite, type EvidenceGrade } from '#lib/extent';
 import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, BodySummary } from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
@@ -203,20 +203,32 @@ export function assumptionFrom({ origin, meaning, value, unit }: Figure, of: str
       of,
       at: origin.at,
       meaning,
-      value: unit === '1' ? String(value) : `${value} ${unit}`,
+      value: unit === '1' ? plainly(value) : `${plainly(value)} ${unit}`,
       because: origin.because,
       source: origin.cite.source,
     },
   ];
 }
 
+/** As many digits as a reader can use; the figure itself has all of them. */
+const plainly = (value: number): string =>
+  String(Math.abs(value) < 1000 ? Number(value.toPrecision(4)) : value);
+
 /** What nobody looked at, and what the figures therefore cannot say. */
+const noSample: Readonly<Record<EvidenceGrade, string>> = {
+  'opened-and-measured': 'No core sample is recorded beside what was opened.',
+  'mapped-with-plugs':
+    'Core samples are stated but none is recorded with its place: mark them before the deck is cut.',
+  'sounded-and-metered': 'No core sample is recorded: take one in each zone before the deck is cut.',
+  'single-symptom': 'No core sample is recorded: take one in each zone before the deck is cut.',
+};
+
 function limitsOf({ job, extent, pricing, panel }: WorkedJob): readonly string[] {
   const hasPlugs = job.record.survey?.readings.some(({ kind }) => kind === 'plug') === true;
   const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);
   return [
     'The inside of the deck was not seen: the extent is judged from above, and may grow when the deck is opened.',
-    ...(hasPlugs ? [] : ['No core sample is recorded: take one in each zone before the deck is cut.']),
+    ...(hasPlugs ? [] : [noSample[extent.grade]]),
     ...(extent.grade === 'single-symptom'
       ? ['A single symptom is recorded: sound and meter the whole panel before relying on the range.']
       : []),

@@ -11,7 +11,7 @@ import {
 } from '#lib/geometry';
 import type { CoreState, EdgeFacts, FittingFacts, PlaceFacts } from '#lib/methods';
 import { m2FromMm2, mm2 } from '#lib/units';
-import type { FittingRecord, SupportLine, ZoneCondition } from '../job/defect-record.js';
+import type { DefectRecord, FittingRecord, SupportLine, ZoneCondition } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import { usualCondition } from '../job/questions/defect.js';
 
@@ -49,7 +49,18 @@ const plugReachMm = ({ baseMm = 0 }: FittingRecord): number => PLUG_REACH_MM + b
 
 const regionOfZone = ({ outline, holes = [] }: ZoneShape): Region => [{ outer: outline, holes }];
 
-const plugsOf = ({ record: { survey } }: Job): readonly Plug[] =>
+const plugsBeside = (record: DefectRecord, fitting: FittingRecord): readonly Plug[] =>
+  plugsOf(record).filter(({ at }) => distance(at, fitting.at) <= plugReachMm(fitting));
+
+/** The worst that plugs beside a fitting show; not known where nobody took one. */
+export function coreBeside(record: DefectRecord, id: string): CoreState | 'unknown' {
+  const plugs = (record.fittings ?? [])
+    .filter((fitting) => fitting.id === id)
+    .flatMap((fitting) => plugsBeside(record, fitting));
+  return plugs.length === 0 ? 'unknown' : stateOf(plugs, undefined);
+}
+
+const plugsOf = ({ survey }: DefectRecord): readonly Plug[] =>
   (survey?.readings ?? []).flatMap((reading) => (reading.kind === 'plug' ? [reading] : []));
 
 function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
@@ -75,7 +86,7 @@ function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
 
 /** A fitting that leaks, was dug at, or has a bad plug beside it; others are none of this job. */
 function fittingPlace(job: Job, fitting: FittingRecord): readonly PlaceFacts[] {
-  const plugs = plugsOf(job).filter(({ at }) => distance(at, fitting.at) <= plugReachMm(fitting));
+  const plugs = plugsBeside(job.record, fitting);
   const isBad = plugs.some(({ condition }) => condition !== 'dry-sound');
   if (fitting.isLeaking !== true && !isBad && fitting.wetReachMm === undefined) return [];
   const state = stateOf(plugs, undefined);
@@ -140,7 +151,7 @@ export const isProvenDry = (job: Job, zone: ZoneShape): boolean =>
   plugsIn(job, zone).length > 0 && coreStateIn(job, zone) === 'dry-debonded';
 
 const plugsIn = (job: Job, zone: ZoneShape): readonly Plug[] =>
-  plugsOf(job).filter(({ at }) => containsPoint(regionOfZone(zone), at));
+  plugsOf(job.record).filter(({ at }) => containsPoint(regionOfZone(zone), at));
 const drawnAs = ({ record }: Job, zone: ZoneShape): ZoneCondition | undefined =>
   record.zones?.find(({ id }) => id === zone.id)?.condition;
 

@@ -31,7 +31,7 @@ function takenBy(
 ): Pick<MethodAnswers, 'access' | 'skin' | 'taperRatio' | 'flangeMm'> {
   const access = method.cutSide === 'inner' ? 'from-below' : 'from-above';
   const skin = method.skin === 'bonded-back' ? 're-bed' : 'relay';
-  const because = `${method.title}: ${deciding.text}`;
+  const because = `it goes with the way that is planned: ${method.title}`;
   const byRung = <T>(value: T, at: string): Answer<T> => ({ value, at, because, assumedFrom: deciding.cite });
   return {
     access: record.method?.access === access ? answers.method.access : byRung(access, '/method/access'),

@@ -1,4 +1,4 @@
-import type { PanelCheck, StateResult } from '#lib/panel';
+import { loadInWords, type PanelCheck, type StateResult } from '#lib/panel';
 import type { Check, PanelSection } from '../document/estimate-document.js';
 import type { Figure } from '#lib/provenance';
 
@@ -23,7 +23,7 @@ export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number
   states: check.states.map((state) => stateSection(state, sizeMm)),
   ratios: check.ratios.map(({ code, title, load, ratio }) => ({
     code: load === undefined ? code : `${code}-${load}`,
-    name: load === undefined ? title : `${title}, ${load}`,
+    name: load === undefined ? title : `${title}, ${loadInWords(load)}`,
     value: ratio,
     unit: '1',
   })),
@@ -60,7 +60,9 @@ function stateSection(
     ...(governing === undefined
       ? {}
       : {
-          governs: governing.load === undefined ? governing.code : `${governing.code}, ${governing.load}`,
+          governs: governing.load === undefined
+              ? governing.code.replaceAll('-', ' ')
+              : `${governing.code.replaceAll('-', ' ')}, ${loadInWords(governing.load)}`,
           utilisation: governing.utilisation,
         }),
   };
@@ -68,7 +70,7 @@ function stateSection(
 
 /** Two loads put the same question; a reader must see which one an answer belongs to. */
 const titleUnder = ({ title, load }: PanelCheck['states'][number]['checks'][number]): string =>
-  load === undefined || title.includes(load) ? title : `${title}, ${load}`;
+  load === undefined || title.includes(load) ? title : `${title}, ${loadInWords(load)}`;
 
 /** The repaired panel in full; of the other states what governs, so that a reader sees what the repair is measured by. */
 export function panelChecks(

@@ -12,11 +12,15 @@ export function cautionsOf(work: WorkedJob, checks: readonly Check[]): readonly 
   const known = new Set(called.map(({ code }) => code));
   const ofPanel = work.panel.cautions
     .filter(({ code }) => !known.has(code))
+    .filter(({ code }) => code !== 'open-inner-skin' || !isCutFromBelow(work))
     .map((caution): Caution => ({ ...caution, kind: 'structure', protection: [], hazards: [] }));
   return [...called, ...ofPanel].sort(
     (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity),
   );
 }
+
+/** Then the inner skin is what comes off, and nobody could stand on it. */
+const isCutFromBelow = ({ job }: WorkedJob): boolean => job.answers.method.access.value === 'from-below';
 
 const severities: readonly Caution['severity'][] = ['danger', 'warning', 'caution'];
 

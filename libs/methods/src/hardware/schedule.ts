@@ -210,7 +210,7 @@ const tighteningFor = (sealant: SealantKind, boltMm: number): string => {
       : sealant === 'polysulphide'
         ? 'hand-tight wet; after two days the nuts only, the screw held still'
         : 'once, while it is wet';
-  return `${how}; at most ${torque.toFixed(1)} N.m greased`;
+  return `${how}; at most ${torque.toFixed(1)} N·m, threads greased`;
 };
 
 /**

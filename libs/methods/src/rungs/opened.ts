@@ -285,6 +285,11 @@ const isManyIslands = ({ deck: { badShare, zoneCount } }: MethodFacts): boolean 
   badShare > limits.wholePanelSureShare ||
   (badShare > limits.wholePanelShare && zoneCount >= limits.manyIslands);
 
+function badInPlaces({ deck: { badShare, zoneCount } }: MethodFacts): string {
+  if (zoneCount === 0) return 'no zone of the panel is recorded as bad';
+  return `${(100 * badShare).toFixed(0)} % of the panel is bad in ${zoneCount} ${zoneCount === 1 ? 'place' : 'places'}`;
+}
+
 export const wholePanel = defineMethod({
   code: 'whole-panel',
   title: 'The whole panel, between its hard edges',
@@ -300,7 +305,7 @@ export const wholePanel = defineMethod({
         ? undefined
         : {
             code: 'mostly-sound',
-            text: `${(100 * facts.deck.badShare).toFixed(0)} % of the panel is bad in ${facts.deck.zoneCount} ${facts.deck.zoneCount === 1 ? 'place' : 'places'}: below ${100 * limits.wholePanelShare} % sound core would be thrown away`,
+            text: `${badInPlaces(facts)}: below ${100 * limits.wholePanelShare} % sound core would be thrown away`,
             value: facts.deck.badShare,
             limit: limits.wholePanelShare,
             cite: fromMemory,

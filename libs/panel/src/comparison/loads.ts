@@ -48,6 +48,19 @@ export function loadsOf(request: LoadedPanel): readonly ResolvedLoad[] {
   return resolved.map((load, at) => ({ ...load, code: uniqueCode(resolved, at) }));
 }
 
+const wordsOfLoads: Readonly<Record<string, string>> = {
+  'class-deck': 'deck load of a class rule',
+  'yardstick': 'small-craft yardstick',
+  'person': 'one person',
+};
+
+/** A load as a sentence names it: the words of its kind, with its number where there are several. */
+export function loadInWords(code: string): string {
+  const [, kind, number] = /^(.*?)(?:-(\d+))?$/.exec(code) ?? [];
+  const words = wordsOfLoads[kind] ?? kind.replaceAll('-', ' ');
+  return number === undefined ? words : `${words} ${number}`;
+}
+
 /** The kind alone where it stands once, otherwise numbered. */
 function uniqueCode(all: readonly ResolvedLoad[], at: number): string {
   const { code } = all[at];

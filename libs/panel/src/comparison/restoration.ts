@@ -2,7 +2,7 @@ import { refusal, success, type Outcome } from '#lib/kernel';
 import type { Figure } from '#lib/provenance';
 import { inWords, type ReasonedCheck } from './check.js';
 import { criteriaOf, type ResolvedCriteria } from './criteria.js';
-import { loadsOf, type ResolvedLoad } from './loads.js';
+import { loadInWords, loadsOf, type ResolvedLoad } from './loads.js';
 import { faultsOfRequest } from './panel-faults.js';
 import { panelSizeQuestions, type PanelCheckRequest } from './panel-request.js';
 import type { PlateSource } from '../plate/kept-plates.js';
@@ -248,7 +248,7 @@ export const shortfallsOf = (ratios: readonly Ratio[]): readonly string[] =>
 
 const shortfallInWords = ({ title, load, ratio, asBuiltUtilisation, repairedUtilisation }: Ratio): string =>
   [
-    `${title}${load === undefined ? '' : ` under ${load.replaceAll('-', ' ')}`}: ${percentBelow(ratio)} % of what the deck had as built`,
+    `${title}${load === undefined ? '' : ` under ${loadInWords(load)}`}: ${percentBelow(ratio)} % of what the deck had as built`,
     ` (it used ${inWords(asBuiltUtilisation * PERCENT)} % of what is allowed, the repair uses ${inWords(repairedUtilisation * PERCENT)} %)`,
   ].join('');
 

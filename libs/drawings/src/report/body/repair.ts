@@ -60,7 +60,7 @@ function sumTable({ estimate: { totals }, reader }: ReportRequest): Block {
   const { growth, newAreas } = totals;
   const line = (name: string, amount: typeof totals.total): Row => row(name, wholeMoney(reader, amount));
   const provisional = (sum: typeof growth, say: typeof said.growth): readonly Row[] =>
-    Number(sum.amount.amount) === 0
+    Math.round(Number(sum.amount.amount)) === 0
       ? []
       : [
           line(

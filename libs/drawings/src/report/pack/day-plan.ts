@@ -24,8 +24,12 @@ export const dayPlanTasks = (request: ReportRequest): readonly Section[] => {
         task('plan', jobPack.plan, [
           paragraph(jobPack.planLead),
           dayTable(request),
-          paragraph(jobPack.holdPoint),
-          { kind: 'signature', fields: [jobPack.signedBy, signature.signature] },
+          ...(request.estimate.process.calendar.tasks.some(({ isHoldPoint }) => isHoldPoint)
+            ? [
+                paragraph(jobPack.holdPoint),
+                { kind: 'signature', fields: [jobPack.signedBy, signature.signature] } as const,
+              ]
+            : []),
         ]),
       ];
 };

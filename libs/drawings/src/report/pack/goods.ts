@@ -11,11 +11,11 @@ export const goodsTasks = (request: ReportRequest): readonly Section[] => {
     ? []
     : [
         task('pick-list', jobPack.pick, [
-          paragraph(jobPack.pickLead),
+          dense(paragraph(jobPack.pickLead)),
           ...goods,
           ...(tools.length === 0
             ? []
-            : [paragraph(jobPack.toolsLead), dense(paragraph(`${tools.join('; ')}.`))]),
+            : [dense(paragraph(`${jobPack.toolsLead} ${tools.join('; ')}.`))]),
         ]),
       ];
 };
@@ -28,7 +28,7 @@ const pickTables = ({ estimate, reader }: ReportRequest): readonly Block[] => {
   return suppliers.map((supplier) => {
     const own = picked
       .filter((pack) => pack.supplier === supplier)
-      .map(({ name, count }) => [upTo(reader, count, 0), name.replace(SINGLE, '')] as const);
+      .map(({ name, count }) => [upTo(reader, count, 0), packSaid(name)] as const);
     const half = Math.ceil(own.length / 2);
     return dense(
       table(
@@ -40,8 +40,12 @@ const pickTables = ({ estimate, reader }: ReportRequest): readonly Block[] => {
   });
 };
 
-/** A pack of one needs no word for it. */
-const SINGLE = /, 1 each$/;
+/** Sheets of a price list count their packs in units; a pack of one needs no word for it, more are named in the plural. */
+const packSaid = (name: string): string =>
+  name
+    .replace(/, 1 each$/, '')
+    .replace(/, pack of (\d+) each$/, ', pack of $1')
+    .replace(/, pack of (\d+) pair$/, ', pack of $1 pairs');
 
 /** Each tool once, in the order of the steps that first need it. */
 const toolsOf = ({ estimate, reader }: ReportRequest): readonly string[] => {

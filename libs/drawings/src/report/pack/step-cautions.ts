@@ -37,9 +37,18 @@ const sheetOf: Readonly<Record<string, CautionSheet>> = {
 /** More than a crew reads before it begins is read by nobody. */
 const MOST_IN_FRONT = 8;
 
+/** What is said of the report's figures is for whoever signs it; a crew works by the rest. */
+const ofTheWork = (request: ReportRequest): ReportRequest => ({
+  ...request,
+  estimate: {
+    ...request.estimate,
+    cautions: request.estimate.cautions.filter(({ code }) => code !== 'comparison-only'),
+  },
+});
+
 /** The gravest, without their reasons; each with its reason stands in the report. */
 export const cautionsInFront = (request: ReportRequest): readonly Callout[] =>
-  cautionCallouts(request)
+  cautionCallouts(ofTheWork(request))
     .slice(0, MOST_IN_FRONT)
     .map((callout) => ({ ...callout, small: '' }));
 
@@ -49,7 +58,7 @@ export function cautionsAt(
   present: ReadonlySet<CautionSheet>,
   request: ReportRequest,
 ): readonly Block[] {
-  const others = orderedCautions(request).slice(MOST_IN_FRONT);
+  const others = orderedCautions(ofTheWork(request)).slice(MOST_IN_FRONT);
   const own = others.filter(({ code }) => {
     const at = sheetOf[code] ?? 'front';
     return (present.has(at) ? at : 'front') === sheet;

@@ -62,7 +62,7 @@ export const conditionQuestions = {
         ? practice('afloat', 'the record says that she is afloat')
         : practice(
             'ashore-anyway',
-            'a deck needs no haul-out; "ashore-for-this" adds haul-out, launch and each day ashore',
+            'a deck needs no haul-out; a boat hauled for this job adds haul-out, launch and each day ashore',
           );
     },
   }),
