@@ -68,6 +68,16 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     await page.getByRole('application').focus();
     for (const letter of ['s', 's', 'd']) await page.keyboard.press(letter);
     await page.getByText('3 readings').first().waitFor();
+    const taken = page.getByRole('list', { name: 'Readings taken, the newest first' }).getByRole('button');
+    expect((await taken.allTextContents()).map((said) => said.trim().split(' ')[0])).toEqual([
+      'Dull',
+      'Sharp',
+      'Sharp',
+    ]);
+    await taken.first().press('Enter');
+    expect(await taken.first().getAttribute('aria-pressed')).toBe('true');
+    expect(await page.locator('circle.chosen').count()).toBe(1);
+    await page.getByRole('application').focus();
     for (let step = 0; step < 3; step += 1) await page.keyboard.press('Control+z');
     await page.getByText('0 readings').first().waitFor();
     await page.getByRole('tab', { name: 'Result' }).click();

@@ -3,6 +3,7 @@ import type { EstimatePreview, RungSection, StoredEstimate } from 'kingplank-sdk
 import { wordFor, type Language } from '../words/words.js';
 import { faultsOf, figure, money } from './parts.js';
 import type { Sheet, SheetState } from './sheet.js';
+import { withSigns } from './signs.js';
 
 export function seeTab({ state }: Sheet): TemplateResult {
   const { words } = state.language;
@@ -73,7 +74,7 @@ function previewed(preview: EstimatePreview, state: SheetState): TemplateResult 
       <dt>${words.verdict}</dt>
       <dd>${wordFor(language, panel.verdict)}</dd>
     </dl>
-    <p class="help" lang="en" dir="ltr">${panel.sentence}</p>
+    <p class="help" lang="en" dir="ltr">${withSigns(panel.sentence)}</p>
     ${texts(words.missing, price.missing)}
     ${texts(
       words.findings,
@@ -90,7 +91,7 @@ const texts = (title: string, lines: readonly string[]): TemplateResult | typeof
     : html`<details>
         <summary>${title} (${lines.length})</summary>
         <ul lang="en" dir="ltr">
-          ${lines.map((line) => html`<li>${line}</li>`)}
+          ${lines.map((line) => html`<li>${withSigns(line)}</li>`)}
         </ul>
       </details>`;
 
@@ -147,7 +148,7 @@ function ladderRung(
         ? nothing
         : html`<span class="soft">${words.days}: ${figure(workingDays.p50, language)}</span>`
     }
-    <p lang="en" dir="ltr">${deciding.text}</p>
+    <p lang="en" dir="ltr">${withSigns(deciding.text)}</p>
     ${texts(
       words.conditions,
       conditions.map(({ text }) => text),

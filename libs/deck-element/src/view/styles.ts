@@ -375,6 +375,14 @@ export const styles = css`
     background: var(--ink);
     color: var(--sheet);
   }
+  .taken-list {
+    margin: 6px 0 0;
+    padding-inline-start: 2.4em;
+    font-variant-numeric: tabular-nums;
+  }
+  .taken-list li {
+    margin: 2px 0;
+  }
   .ladder .unfit strong {
     font-weight: 400;
   }

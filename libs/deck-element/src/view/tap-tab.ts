@@ -3,11 +3,12 @@ import { withReading } from '../model/edits.js';
 import { meterFields } from '../model/fields.js';
 import { plugConditions, readTyped } from '../model/hammer.js';
 import { readLengthMm, unitOf, writeLength } from '../model/lengths.js';
-import { readingsOf } from '../model/record.js';
+import { placeOf, readingsOf, type Reading } from '../model/record.js';
 import { filled, wordFor } from '../words/words.js';
 import { formTexts, valueOf } from './controls.js';
 import { button, figure, recordField, select, toggle } from './parts.js';
 import type { NextAsked, Sheet, SheetState } from './sheet.js';
+import { withSigns } from './signs.js';
 
 export function tapTab(sheet: Sheet): TemplateResult {
   const { state, act } = sheet;
@@ -21,7 +22,7 @@ export function tapTab(sheet: Sheet): TemplateResult {
       <p class="figure">
         ${whereNext(sheet)} · ${filled(words.tapped, { n: readingsOf(state.record).length })}
       </p>
-      ${spacingField(sheet)}
+      ${spacingField(sheet)} ${taken(sheet)}
     </fieldset>
     <fieldset>
       <legend>${words.palette}</legend>
@@ -76,6 +77,45 @@ function whereNext({ state }: Sheet): string {
   return filled(words.nextAt, { x, y });
 }
 
+/** As many as are seen without scrolling past the buttons. */
+const MOST_SHOWN = 6;
+
+/** The last readings, newest first, and the one that is chosen on the plan; each can be chosen here as there. */
+function taken({ state, act }: Sheet): TemplateResult | typeof nothing {
+  const { record, chosen, language, units } = state;
+  const readings = readingsOf(record);
+  if (readings.length === 0) return nothing;
+  const isChosen = (index: number): boolean => chosen?.kind === 'reading' && chosen.index === index;
+  const shown = readings
+    .map((reading, index) => ({ reading, index }))
+    .filter(({ index }) => index >= readings.length - MOST_SHOWN || isChosen(index))
+    .reverse();
+  return html`<ol class="taken-list" aria-label=${language.words.taken}>
+    ${shown.map(
+      ({ reading, index }) =>
+        html`<li value=${index + 1}>
+          ${toggle(readingSaid(reading, { language, units }), isChosen(index), () =>
+            act.choose(isChosen(index) ? undefined : { kind: 'reading', index }),
+          )}
+        </li>`,
+    )}
+  </ol>`;
+}
+
+function readingSaid(reading: Reading, { language, units }: Pick<SheetState, 'language' | 'units'>): string {
+  const at = placeOf(reading.at)
+    .map((mm) => writeLength(mm, units))
+    .join(', ');
+  switch (reading.kind) {
+    case 'sounding':
+      return `${wordFor(language, reading.sound)} · ${at}`;
+    case 'plug':
+      return `${language.words['reading.plug']}, ${wordFor(language, reading.condition)} · ${at}`;
+    case 'moisture':
+      return `${language.words['reading.moisture']} ${figure(reading.value, language)} · ${at}`;
+  }
+}
+
 const spacingField = ({ state, act }: Sheet): TemplateResult =>
   html`<label class="field short"
     ><span>${state.language.words.spacing} (${unitOf(state.units)})</span
@@ -106,7 +146,7 @@ function nextReadings({ state, act }: Sheet): TemplateResult {
 function nextAsked({ readings, advice, minutes, areaRangeM2 }: NextAsked, state: SheetState): TemplateResult {
   const { language, units } = state;
   const [now, after] = [areaRangeM2.now, areaRangeM2.after].map((m2) => figure(m2, language, 2));
-  return html`<p lang="en" dir="ltr">${advice}</p>
+  return html`<p lang="en" dir="ltr">${withSigns(advice)}</p>
     <p class="figure">
       ${filled(language.words.nextTells, { now, after, minutes: figure(minutes, language) })}
     </p>

@@ -145,6 +145,7 @@ export const ar: Words = {
   'nextAt': 'التالي عند {x}، {y}',
   'gridDone': 'انتهت الشبكة.',
   'tapped': '{n} قراءة',
+  'taken': 'القراءات المأخوذة، الأحدث أولاً',
   'typedList': 'قائمة مكتوبة',
   'typedHelp': 'قراءة في كل سطر: x y ثم s أو d أو v؛ أو x y 18 للمقياس؛ أو x y plug rotten.',
   'takeList': 'خذ القائمة',

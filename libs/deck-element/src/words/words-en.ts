@@ -143,6 +143,7 @@ export const en = {
   'nextAt': 'Next at {x}, {y}',
   'gridDone': 'The grid is done.',
   'tapped': '{n} readings',
+  'taken': 'Readings taken, the newest first',
   'typedList': 'Typed list',
   'typedHelp': 'One reading a line: x y s, d or v; x y 18 for a meter; x y plug rotten.',
   'takeList': 'Take the list',
