@@ -38,3 +38,21 @@ describe('an invented sample is mended as a yard would:', () => {
     expect(process.bondPressure === undefined || process.bondPressure.method !== undefined).toBe(true);
   });
 });
+
+test('a place known from a plug alone is worded by what the plug shows, and the sample is counted', () => {
+  const [finding] = estimated('stanchion').conclusion.findings;
+  expect(finding.condition).toBe('wet-bonded');
+  expect(finding.wording.byService).toContain('the core is wet, hard and still bonded to the skins');
+  expect(finding.wording.byService).toContain('One core sample was taken.');
+});
+
+test('nobody is warned of standing on an inner skin that is cut away from below', () => {
+  const codesOf = (name: string): readonly string[] => estimated(name).cautions.map(({ code }) => code);
+  expect(codesOf('from-below')).not.toContain('open-inner-skin');
+  expect(codesOf('planked-side-deck')).toContain('open-inner-skin');
+});
+
+test('an assumed figure is said with digits that a reader can use', () => {
+  const values = estimated('foredeck').assumptions.map(({ value }) => value);
+  expect(values.filter((value) => /\d\.\d{5}/.test(value))).toEqual([]);
+});

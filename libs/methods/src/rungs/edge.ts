@@ -93,7 +93,7 @@ export const edgeRoutAndFill = defineMethod({
     };
   },
   rank: () => 42,
-  leavesUndone: () => ['the joint and its bolts stay as they are: re-bed them, or the water comes back'],
+  leavesUndone: () => ['beyond what this plan does about the leak, the joint and its bolts stay as they are'],
   stages: [
     'slot along the inboard side',
     'rout to clean laminate',
