@@ -145,6 +145,17 @@ export const typstTemplate = String.raw`
   block(below: if report { 0.7em } else { 1em }, text(size: 1.1em, doc.subtitle))
 }
 
+#let set-close(body) = {
+  set text(size: 8.4pt)
+  set par(leading: 0.52em, spacing: 0.6em)
+  set table(inset: (x: 0.4em, top: 0.28em, bottom: 0.32em))
+  set list(spacing: 0.45em)
+  show figure.where(kind: table): it => block(width: 100%, above: 0.5em, below: 0.6em, align(left, it.body))
+  show figure.where(kind: image): it => block(above: 0.6em, below: 0.6em, it.body + align(left, text(weight: "bold", size: 0.95em, it.caption.body)))
+  show heading.where(level: 1): it => block(width: 100%, above: 0.95em, below: 0.5em, sticky: true, stroke: (bottom: 0.6pt + ink), inset: (bottom: 0.25em), text(size: 10pt, weight: "bold", it.body))
+  body
+}
+
 #for (index, section) in doc.sections.enumerate() {
   if section.layout == "sheet" {
     for b in section.blocks {
@@ -162,13 +173,6 @@ export const typstTemplate = String.raw`
     if section.layout == "task" and index > 0 and not section.at("sharesSheet", default: false) { pagebreak(weak: true) }
     if section.layout == "flow" and index > 0 and doc.sections.at(index - 1).layout == "body" { pagebreak(weak: true) }
     let is-close = section.layout == "body"
-    set text(size: if is-close { 8.4pt } else { base })
-    set par(leading: 0.52em, spacing: 0.6em) if is-close
-    set table(inset: (x: 0.4em, top: 0.28em, bottom: 0.32em)) if is-close
-    set list(spacing: 0.45em) if is-close
-    show figure.where(kind: table): it => if is-close { block(width: 100%, above: 0.5em, below: 0.6em, align(left, it.body)) } else { it }
-    show figure.where(kind: image): it => if is-close { block(above: 0.6em, below: 0.6em, it.body + align(left, text(weight: "bold", size: 0.95em, it.caption.body))) } else { it }
-    show heading.where(level: 1): it => if is-close { block(width: 100%, above: 0.95em, below: 0.5em, sticky: true, stroke: (bottom: 0.6pt + ink), inset: (bottom: 0.25em), text(size: 10pt, weight: "bold", it.body)) } else { it }
     let signed = section.blocks.any(b => b.kind == "signature") and section.layout != "task"
     let body = {
       heading(level: section.level, section.title)
@@ -177,7 +181,8 @@ export const typstTemplate = String.raw`
         if leads { block(sticky: true, render(b, is-close)) } else { render(b, is-close) }
       }
     }
-    if signed { block(breakable: false, width: 100%, above: if is-close { 0.95em } else { 1.9em }, body) } else { body }
+    let placed = if signed { block(breakable: false, width: 100%, above: if is-close { 0.95em } else { 1.9em }, body) } else { body }
+    if is-close { set-close(placed) } else { placed }
   }
 }
 `;
