@@ -20,7 +20,9 @@ export const siteRules: readonly CautionRule[] = [
       highlyLoaded(context).length === 0
         ? undefined
         : `${highlyLoaded(context)
-            .map(({ kind, id }) => (id.toLowerCase().includes(kind) ? id : `${id} (${kind.replaceAll('-', ' ')})`))
+            .map(({ kind, id }) =>
+              id.toLowerCase().includes(kind) ? id : `${id} (${kind.replaceAll('-', ' ')})`,
+            )
             .join(', ')} stands in or near the opening`,
     text: 'A mast step, chainplate, windlass or other highly loaded fitting stands here. Take the load off before the skin is cut, and have a naval architect or qualified surveyor state what is put back.',
   },

@@ -2,19 +2,10 @@ import { describe, expect, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { readDelimited } from './delimited.js';
+import { inventedPack, inventedPacks } from '../../../../test/samples/invented-price-list.js';
 import { decimalOf, takeSheet, type SheetChoices } from './supplier-sheet.js';
 
-const pack = (sku: string, ...prices: readonly string[]) => ({
-  sku,
-  name: `Invented pack ${sku}`,
-  supplier: 'chandlery-a',
-  content: { material: 'core-balsa-150', quantity: 1, unit: 'm2' as const },
-  prices: prices.map((price, at) => ({ fromPacks: at === 0 ? 1 : 6 * at, price })),
-  massKg: 1,
-  hazardous: false,
-  oversize: false,
-});
-const list = [pack('A-1', '20.40', '19.20'), pack('A-2', '7.00')];
+const list = inventedPacks.slice(0, 2);
 const usual: SheetChoices = {
   meanings: ['sku', 'price'],
   decimalMark: '.',
@@ -65,7 +56,7 @@ describe("a supplier's sheet taken into a price list", () => {
   test('changes the packs that it names and leaves the others; other digits of the same amount are no change', () => {
     const found = taken('No,Price\nA-1,21.90\n\nA-2,7\n');
     expect([found.changed, found.same, found.faults]).toEqual([['A-1'], ['A-2'], []]);
-    expect(found.packs).toEqual([pack('A-1', '21.90', '19.20'), list[1]]);
+    expect(found.packs).toEqual([inventedPack('A-1', '21.90', '19.20'), list[1]]);
     expect(found.rowOf.get('A-2')).toBe(4);
     expect(taken('No,Price\nA-1,21.90\n', { breaks: 'drop' }).packs[0].prices).toEqual([
       { fromPacks: 1, price: '21.90' },

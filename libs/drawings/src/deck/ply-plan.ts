@@ -41,7 +41,9 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
   const drawing = plyDrawing(input, input.plies, request);
   const stepMm = leastStepMm(input.plies) * (drawing.scale?.factor ?? 1);
   const [first, last] = [input.plies[0], input.plies[input.plies.length - 1]];
-  return input.plies.length > 2 && stepMm < LEAST_GAP_MM ? plyDrawing(input, [first, last], request) : drawing;
+  return input.plies.length > 2 && stepMm < LEAST_GAP_MM
+    ? plyDrawing(input, [first, last], request)
+    : drawing;
 }
 
 /** Nearer than this on paper, outlines run into each other. */
@@ -70,7 +72,9 @@ function plyDrawing(input: PlyPlanInput, plies: readonly PlannedPly[], request: 
     isToScale: true,
     notes: [
       said.note,
-      ...(plies.length < input.plies.length ? [said.between(dimensionText(reader, leastStepMm(input.plies)))] : []),
+      ...(plies.length < input.plies.length
+        ? [said.between(dimensionText(reader, leastStepMm(input.plies)))]
+        : []),
       ...seenNotes(input.seenFrom, reader),
     ],
     description: said.describe(said.plies(input.plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),

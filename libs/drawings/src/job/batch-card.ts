@@ -69,7 +69,11 @@ interface Pen {
 const CARD_UNITS = 98;
 
 /** The largest type in which the numbers of a card's pots fit beside what they are for. */
-function headText(said: string, widthMm: number, unit: number): { readonly text: string; readonly sizeMm: number } {
+function headText(
+  said: string,
+  widthMm: number,
+  unit: number,
+): { readonly text: string; readonly sizeMm: number } {
   const size = [7.6, 6.4, 5.4, 4.6].find((each) => textWidthMm(said, each * unit, 'bold') <= widthMm);
   const sizeMm = (size ?? 4.6) * unit;
   return { text: shortened(said, widthMm, sizeMm, 'bold'), sizeMm };
@@ -172,7 +176,9 @@ function lowerHalf(
       sizeMm: 9 * unit,
       weight: 'bold',
     }),
-    text([left + 48 * unit, box.y + 6.5 * unit], `${said.startedAt} ________________`, { sizeMm: 3.6 * unit }),
+    text([left + 48 * unit, box.y + 6.5 * unit], `${said.startedAt} ________________`, {
+      sizeMm: 3.6 * unit,
+    }),
     text([left + 48 * unit, box.y + 14 * unit], `${said.useBy} ________________`, { sizeMm: 3.6 * unit }),
     ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3 * unit, 'regular')
       .slice(0, 1)
@@ -200,7 +206,9 @@ function alikeHalf(
     wrapped(words, (right - left) * 0.66, 3.2 * unit, 'regular').slice(0, 2),
   );
   return [
-    ...facts.map((fact, index) => text([left, top + (3.2 + index * 3.8) * unit], fact, { sizeMm: 3.2 * unit })),
+    ...facts.map((fact, index) =>
+      text([left, top + (3.2 + index * 3.8) * unit], fact, { sizeMm: 3.2 * unit }),
+    ),
     text([right, top + 3.2 * unit], said.useWithin, { sizeMm: 3.2 * unit, anchor: 'end' }),
     text([right, top + 10.6 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
       sizeMm: 7.2 * unit,
@@ -212,7 +220,12 @@ function alikeHalf(
 }
 
 /** A line for each pot, in one column as long as they are few. */
-function potLines(input: BatchCardInput, top: number, { left, right, unit }: Pen, reader: Reader): readonly Mark[] {
+function potLines(
+  input: BatchCardInput,
+  top: number,
+  { left, right, unit }: Pen,
+  reader: Reader,
+): readonly Mark[] {
   const pots = input.alike ?? [];
   const isFew = pots.length <= FEW_POTS;
   const rows = isFew ? pots.length : Math.ceil(pots.length / 2);
@@ -243,7 +256,10 @@ const potLine = (
   const widthMm = right - left;
   const isBroad = widthMm > 60 * unit;
   return [
-    text([left, y], shortened(said, widthMm * 0.42, 3.2 * unit, 'bold'), { sizeMm: 3.2 * unit, weight: 'bold' }),
+    text([left, y], shortened(said, widthMm * 0.42, 3.2 * unit, 'bold'), {
+      sizeMm: 3.2 * unit,
+      weight: 'bold',
+    }),
     ...(isBroad
       ? [
           text([left + widthMm * 0.44, y], `${batch.startedAt} _______`, { sizeMm: 3.2 * unit }),

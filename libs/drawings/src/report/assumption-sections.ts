@@ -105,7 +105,11 @@ export function bibliographySections(request: ReportRequest): readonly Section[]
             sections.sources,
             [numeric(columns.number), wide(columns.source, 5), wide(columns.kind)],
             found.map(({ number, title, body, year, readAs }) =>
-              row(String(number), said.source(title, body, yearSaid(year, said.undated)), word(said.readAs, readAs)),
+              row(
+                String(number),
+                said.source(title, body, yearSaid(year, said.undated)),
+                word(said.readAs, readAs),
+              ),
             ),
           ),
         ]),

@@ -21,11 +21,12 @@ export const isOwnDefault = (key: string): boolean => key === memory;
 export const isPractice = (key: string): boolean => key === practice;
 
 /** Annexes that print where a figure or a rule comes from. */
-const citedKeys: Partial<Record<AnnexName, (estimate: Estimate) => readonly { readonly source: string }[]>> = {
-  structure: ({ checks }) => checks,
-  assumptions: ({ assumptions }) => assumptions,
-  cautions: ({ cautions }) => cautions,
-};
+const citedKeys: Partial<Record<AnnexName, (estimate: Estimate) => readonly { readonly source: string }[]>> =
+  {
+    structure: ({ checks }) => checks,
+    assumptions: ({ assumptions }) => assumptions,
+    cautions: ({ cautions }) => cautions,
+  };
 
 /** Entries that the chosen annexes name and that can be looked up, numbered as they first stand in print. */
 export function printedSources({ estimate, annexes }: Citing): Estimate['bibliography'] {

@@ -282,10 +282,7 @@ export const cautionCallouts = (request: ReportRequest): readonly Callout[] => {
 };
 
 /** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
-function whyText(
-  { because, protection, hazards, decides, source }: Caution,
-  request: ReportRequest,
-): string {
+function whyText({ because, protection, hazards, decides, source }: Caution, request: ReportRequest): string {
   const { cautions: said } = request.reader.words;
   return [
     ...(because === ''

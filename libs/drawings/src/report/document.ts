@@ -155,7 +155,9 @@ export const table = (caption: string, columns: readonly Column[], rows: readonl
   rows,
 });
 /** Set small, where a list is to stay on one sheet with what it belongs to. */
-export const dense = <B extends Paragraph | List | Table | Facts>(given: B): B & { readonly isDense: true } => ({
+export const dense = <B extends Paragraph | List | Table | Facts>(
+  given: B,
+): B & { readonly isDense: true } => ({
   ...given,
   isDense: true,
 });

@@ -187,12 +187,15 @@ const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): rea
       paragraph(jobPack.piecesLead),
       planOf(onlyOne(shown)),
       dense(pieceTable(request, shown)),
-      ...(large.length === 0 ? [] : [dense(paragraph(jobPack.setOut(large.map(({ label }) => label).join(', '))))]),
+      ...(large.length === 0
+        ? []
+        : [dense(paragraph(jobPack.setOut(large.map(({ label }) => label).join(', '))))]),
     ]);
   });
 };
 
-const onlyOne = (labels: readonly string[]): string | undefined => (labels.length === 1 ? labels[0] : undefined);
+const onlyOne = (labels: readonly string[]): string | undefined =>
+  labels.length === 1 ? labels[0] : undefined;
 
 /** The table shares the first plan's sheet. */
 const plyTasks = (request: OpenedRequest): readonly Section[] => {

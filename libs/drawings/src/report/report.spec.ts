@@ -77,7 +77,11 @@ describe('the report', () => {
     const severities = report.sections
       .find(({ id }) => id === 'cautions')!
       .blocks.flatMap((block) =>
-        block.kind === 'callout' ? [block.label] : block.kind === 'table' ? block.rows.map(({ cells }) => cells[0]) : [],
+        block.kind === 'callout'
+          ? [block.label]
+          : block.kind === 'table'
+            ? block.rows.map(({ cells }) => cells[0])
+            : [],
       );
     expect(severities).toEqual(['Danger', 'Warning', 'Caution']);
   });
@@ -89,7 +93,8 @@ describe('the report', () => {
         .filter(({ id }) => id === 'sources')
         .flatMap(({ blocks }) => blocks)
         .flatMap((block) => (block.kind === 'table' ? block.rows.map(({ cells }) => cells[0]) : []));
-      const cited = JSON.stringify(sections.filter(({ id }) => id !== 'sources')).match(/\[\d+\](?=[".])/g) ?? [];
+      const cited =
+        JSON.stringify(sections.filter(({ id }) => id !== 'sources')).match(/\[\d+\](?=[".])/g) ?? [];
       const inOrder = [...new Set(cited.map((one) => one.slice(1, -1)))];
       expect(listed).toEqual(inOrder);
       expect(listed).toEqual(listed.map((_, index) => String(index + 1)));
@@ -187,7 +192,10 @@ describe('the job pack', () => {
     ] as const;
     const shaped = jobPackOf({
       ...request,
-      estimate: { ...request.estimate, core: { ...core, pieces: [{ ...first, outline: rounded }, ...others] } },
+      estimate: {
+        ...request.estimate,
+        core: { ...core, pieces: [{ ...first, outline: rounded }, ...others] },
+      },
     });
     expect(JSON.stringify(shaped.sections)).toContain('500 mm × 300 mm, corners rounded to 25 mm');
     expect(shaped.sections.filter(({ layout }) => layout === 'template')).toEqual([]);

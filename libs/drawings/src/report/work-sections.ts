@@ -137,7 +137,9 @@ export const isBoard = (outline: Outline): boolean => {
  * lack, (1 - pi/4) r2 each by elementary geometry, is what the outline lacks of the rectangle round it.
  */
 function roundedCorners(outline: Outline, around: LeastRectangle): readonly number[] {
-  const own = outline.map(([x, y]) => rotatePoint([x - around.centre[0], y - around.centre[1]], -around.angle));
+  const own = outline.map(([x, y]) =>
+    rotatePoint([x - around.centre[0], y - around.centre[1]], -around.angle),
+  );
   const [halfL, halfW] = [around.lengthMm / 2, around.widthMm / 2];
   const corners = [
     [halfL, halfW],
@@ -146,8 +148,12 @@ function roundedCorners(outline: Outline, around: LeastRectangle): readonly numb
     [-halfL, -halfW],
   ] as const;
   const radii = corners.map(([x, y]) => {
-    const alongLength = own.filter((point) => Math.abs(point[1] - y) < ON_SIDE_MM).map((point) => Math.abs(point[0] - x));
-    const alongWidth = own.filter((point) => Math.abs(point[0] - x) < ON_SIDE_MM).map((point) => Math.abs(point[1] - y));
+    const alongLength = own
+      .filter((point) => Math.abs(point[1] - y) < ON_SIDE_MM)
+      .map((point) => Math.abs(point[0] - x));
+    const alongWidth = own
+      .filter((point) => Math.abs(point[0] - x) < ON_SIDE_MM)
+      .map((point) => Math.abs(point[1] - y));
     const [a, b] = [Math.min(...alongLength), Math.min(...alongWidth)];
     return Math.abs(a - b) < 1 ? Math.max(a, b) : Number.NaN;
   });

@@ -30,7 +30,10 @@ const MOST_NAMED = 6;
 function fittingSentence({ hardware, scope }: EstimateBody): string {
   if (hardware.length === 0) return 'No fitting has to come off.';
   const names = hardware.map(({ id }) => id);
-  const who = names.length > MOST_NAMED ? `${names.length} fittings come off` : `Off ${names.length === 1 ? 'comes' : 'come'} ${listed(names)}`;
+  const who =
+    names.length > MOST_NAMED
+      ? `${names.length} fittings come off`
+      : `Off ${names.length === 1 ? 'comes' : 'come'} ${listed(names)}`;
   const solid = scope.fittings.filter(({ work }) => work.includes('insert')).map(({ id }) => id);
   const under = solid.length === 0 ? '' : `, solid goes under ${listed(solid)},`;
   return `${who}; holes are potted and redrilled${under} and all is bedded anew.`;

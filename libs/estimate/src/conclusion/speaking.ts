@@ -1,5 +1,6 @@
 /** Figures inside sentences, rounded as a person says them. */
-export const areaSaid = (areaM2: number): string => `${areaM2 >= 1 ? String(Number(areaM2.toFixed(2))) : digits(areaM2, 2)} m2`;
+export const areaSaid = (areaM2: number): string =>
+  `${areaM2 >= 1 ? String(Number(areaM2.toFixed(2))) : digits(areaM2, 2)} m2`;
 
 export const tensOfMm = (lengthMm: number): string => String(Math.round(lengthMm / 10) * 10);
 

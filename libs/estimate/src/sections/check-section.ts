@@ -60,7 +60,8 @@ function stateSection(
     ...(governing === undefined
       ? {}
       : {
-          governs: governing.load === undefined
+          governs:
+            governing.load === undefined
               ? governing.code.replaceAll('-', ' ')
               : `${governing.code.replaceAll('-', ' ')}, ${loadInWords(governing.load)}`,
           utilisation: governing.utilisation,

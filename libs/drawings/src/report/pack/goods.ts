@@ -13,9 +13,7 @@ export const goodsTasks = (request: ReportRequest): readonly Section[] => {
         task('pick-list', jobPack.pick, [
           dense(paragraph(jobPack.pickLead)),
           ...goods,
-          ...(tools.length === 0
-            ? []
-            : [dense(paragraph(`${jobPack.toolsLead} ${tools.join('; ')}.`))]),
+          ...(tools.length === 0 ? [] : [dense(paragraph(`${jobPack.toolsLead} ${tools.join('; ')}.`))]),
         ]),
       ];
 };

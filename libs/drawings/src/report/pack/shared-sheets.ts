@@ -41,11 +41,16 @@ function blockMm(block: Block, widthMm: number): number {
     case 'paragraph':
       return linesOf(block.text) * type.lineMm + type.gapMm;
     case 'list':
-      return block.items.reduce((sum, item) => sum + linesOf(`– ${item}`) * type.lineMm + 0.3, Number(type.gapMm));
+      return block.items.reduce(
+        (sum, item) => sum + linesOf(`– ${item}`) * type.lineMm + 0.3,
+        Number(type.gapMm),
+      );
     case 'facts':
       return block.rows.reduce(
         (sum, { value }) =>
-          sum + Math.max(1, Math.ceil(textWidthMm(value, type.sizeMm, 'bold') / (widthMm * 0.6))) * type.lineMm + 1.3,
+          sum +
+          Math.max(1, Math.ceil(textWidthMm(value, type.sizeMm, 'bold') / (widthMm * 0.6))) * type.lineMm +
+          1.3,
         4,
       );
     case 'table':
@@ -71,7 +76,11 @@ function tableMm({ columns, rows, isDense }: Table, widthMm: number): number {
       const width = shares[at];
       return width === undefined ? 1 : Math.ceil(textWidthMm(cell, type.sizeMm, 'regular') / width);
     });
-    return sum + (Math.max(1, ...lines) + (note === undefined ? 0 : 2)) * type.lineMm + (isDense === true ? 0.6 : 3);
+    return (
+      sum +
+      (Math.max(1, ...lines) + (note === undefined ? 0 : 2)) * type.lineMm +
+      (isDense === true ? 0.6 : 3)
+    );
   }, 16);
 }
 
@@ -84,7 +93,10 @@ function sharesMm(
 ): readonly (number | undefined)[] {
   const narrowMm = columns.map(({ share, title }, at) =>
     share === undefined
-      ? Math.max(textWidthMm(title, sizeMm, 'bold'), ...rows.map(({ cells }) => textWidthMm(cells[at], sizeMm, 'regular')))
+      ? Math.max(
+          textWidthMm(title, sizeMm, 'bold'),
+          ...rows.map(({ cells }) => textWidthMm(cells[at], sizeMm, 'regular')),
+        )
       : 0,
   );
   const leftMm = widthMm - narrowMm.reduce((sum, width) => sum + width, 0) - columns.length * 3;
