@@ -9,7 +9,7 @@ import {
   type ReportDocument,
   type ReportRequest,
 } from '#lib/drawings';
-import { areaMm2, leastRectangle } from '#lib/geometry';
+import { leastRectangle } from '#lib/geometry';
 import { withUnitSigns } from '../../libs/drawings/src/sheet/unit-signs.js';
 import { linesCsv } from '../../apps/api/src/documents/lines-csv.js';
 import { summaryText } from '../../apps/workshop/demo-summary.js';
@@ -133,9 +133,16 @@ function leavesOf(data: unknown): Leaves {
 
 const SPOKEN = 3;
 
-/** Radii of one to four rounded corners that take so much off a board: (1 - pi/4) r2 each. */
-const radiiMm = (lackMm2: number): readonly number[] =>
-  [1, 2, 3, 4].map((corners) => Math.sqrt(Math.max(0, lackMm2) / (corners * (1 - Math.PI / 4))));
+/** From each point of an outline to the sides of the box round it: the radius of a rounded corner is one of them. */
+function fromSidesMm(outline: readonly (readonly [number, number])[]): readonly number[] {
+  const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
+  return outline.flatMap(([x, y]) => [
+    x - Math.min(...xs),
+    Math.max(...xs) - x,
+    y - Math.min(...ys),
+    Math.max(...ys) - y,
+  ]);
+}
 
 /** Lengths that a drawing measures off the document's own outlines: corner to corner, and the rectangle round a piece. */
 const measuredMm = ({ scope, core }: Estimate): readonly number[] => [
@@ -144,7 +151,7 @@ const measuredMm = ({ scope, core }: Estimate): readonly number[] => [
   ),
   ...(core?.pieces ?? []).flatMap(({ outline }) => {
     const { lengthMm, widthMm } = leastRectangle(outline);
-    return [lengthMm, widthMm, ...radiiMm(lengthMm * widthMm - areaMm2([{ outer: outline, holes: [] }]))];
+    return [lengthMm, widthMm, ...fromSidesMm(outline)];
   }),
 ];
 

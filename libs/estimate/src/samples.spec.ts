@@ -53,6 +53,6 @@ test('nobody is warned of standing on an inner skin that is cut away from below'
 });
 
 test('an assumed figure is said with digits that a reader can use', () => {
-  const values = estimated('foredeck').assumptions.map(({ value }) => value);
+  const values = estimated('from-below').assumptions.map(({ value }) => value);
   expect(values.filter((value) => /\d\.\d{5}/.test(value))).toEqual([]);
 });

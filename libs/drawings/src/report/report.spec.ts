@@ -179,17 +179,11 @@ describe('the job pack', () => {
     const request = sampleRequest(smallSample);
     const { core } = opened(request.estimate);
     const [first, ...others] = core.pieces;
-    const rounded = [
-      [0, 0],
-      [500, 0],
-      [500, 275],
-      ...Array.from({ length: 17 }, (_, at) => {
-        const turn = (at / 16) * (Math.PI / 2);
-        return [475 + 25 * Math.cos(turn), 275 + 25 * Math.sin(turn)] as const;
-      }),
-      [475, 300],
-      [0, 300],
-    ] as const;
+    const quarter = Array.from({ length: 17 }, (_, at) => {
+      const turn = (at / 16) * (Math.PI / 2);
+      return [460 + 40 * Math.cos(turn), 260 + 40 * Math.sin(turn)] as const;
+    });
+    const rounded = [[0, 0] as const, [500, 0] as const, ...quarter, [0, 300] as const];
     const shaped = jobPackOf({
       ...request,
       estimate: {
@@ -197,7 +191,7 @@ describe('the job pack', () => {
         core: { ...core, pieces: [{ ...first, outline: rounded }, ...others] },
       },
     });
-    expect(JSON.stringify(shaped.sections)).toContain('500 mm × 300 mm, corners rounded to 25 mm');
+    expect(JSON.stringify(shaped.sections)).toContain('500 mm × 300 mm, corners rounded to 40 mm');
     expect(shaped.sections.filter(({ layout }) => layout === 'template')).toEqual([]);
     expect(pack.sections.filter(({ sharesSheet }) => sharesSheet === true).length).toBeGreaterThan(0);
   });
