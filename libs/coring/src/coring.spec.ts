@@ -54,6 +54,43 @@ describe('the stack', () => {
     expect(tight.kerfResin?.value).toBeCloseTo((2 / 25 - 1 / 625) * 0.6 * 15.9, 9);
   });
 
+  describe('plywood on a camber', () => {
+    const plywood = () =>
+      aCoreSheet({
+        coreType: 'marine-plywood',
+        inPlaneModulusMPa: datum(4300),
+        thicknessesMm: [6, 9, 12, 15, 16, 18],
+        forms: [{ form: 'plain' }],
+        largestPieceM2: datum(0.36),
+      });
+    const bent = (radiusMm: number, change: Partial<StackRequest> = {}) =>
+      stackOf({ core: plywood(), cavityMm: 20, skin: 'relay', camber: { radiusMm }, ...change });
+
+    test('is one sheet where the deck is nearly flat', () => {
+      expect(bent(60_000).layers.map(({ thicknessMm }) => thicknessMm)).toEqual([18]);
+    });
+
+    test('is bedded in thin layers where one sheet neither bends nor would hold, with the reason', () => {
+      const { layers, joints, camber } = bent(2500);
+      expect(layers.map(({ thicknessMm }) => thicknessMm)).toEqual([6, 6, 6]);
+      expect(joints).toBe('staggered');
+      expect(camber).toMatchObject({ way: 'bends' });
+      expect(camber?.words).toMatch(/6 mm thick .* pressed down .*3 layers .*because .*18 mm .*3\d\d\d mm/);
+    });
+
+    test('is cut into short pieces that lie flat where no layer bends so far', () => {
+      const { layers, camber } = bent(550);
+      expect(layers).toHaveLength(1);
+      expect(camber).toMatchObject({ way: 'shorter-pieces', longestFlatPieceMm: 81 });
+    });
+  });
+
+  test('a cavity higher than any pair takes as few layers as fill it', () => {
+    const { layers, check } = stackOf({ cavityMm: 63, skin: 'relay' });
+    expect(check.verdict).toBe('holds');
+    expect(layers.map(({ thicknessMm }) => thicknessMm)).toEqual([19.1, 19.1, 19.1]);
+  });
+
   test('plywood in place of balsa makes the deck heavier, and wet core takes its water along', () => {
     const plan = stackOf({
       core: aCoreSheet({ densityKgPerM3: { value: 550, cite: { source: 'FROM-MEMORY' } } }),

@@ -9,6 +9,7 @@ import {
   wasteShare,
   waterLeaving,
 } from './stack/formulas.js';
+import { plywoodRadius } from './stack/plywood-bending.js';
 
 export { planStack, type StackCheck, type StackLayer, type StackPlan } from './stack/plan-stack.js';
 export type { StackChoice } from './stack/choices.js';
@@ -53,6 +54,7 @@ export const formulas = [
   kerfVolume,
   bendRadius,
   camberGap,
+  plywoodRadius,
   coreMass,
   waterLeaving,
   bondResin,

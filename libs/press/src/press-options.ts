@@ -24,6 +24,8 @@ const rounded = (value: number, step: number): number => Math.ceil(value / step 
 const STEEPEST_FOR_WEIGHTS_DEG = 12;
 /** More than this a crew does not place by hand before the resin gels. From memory. */
 const MOST_WEIGHT_KG = 500;
+/** Bags of 20 kg on a tenth of a square metre each, two deep; a third row slides off. From memory. */
+const MOST_WEIGHT_KPA = 4;
 
 export function weightsOption(request: BondPressureRequest, settings: PressSettings): PressOption {
   const neededKg = computeChecked(weightNeeded, {
@@ -42,7 +44,11 @@ export function weightsOption(request: BondPressureRequest, settings: PressSetti
     massKg: enteredIn('kg', availableKg, 'weights', '/weights/availableKg'),
     areaM2: enteredIn('m2', request.areaM2 / turns, 'area', '/areaM2'),
   }).value;
-  const refusals = weightRefusals(request, { neededKg: atOnceKg, availableKg });
+  const refusals = weightRefusals(request, {
+    neededKg: atOnceKg,
+    availableKg,
+    requiredKPa: settings.requiredKPa,
+  });
   return {
     method: 'weights',
     availableKPa,
@@ -75,9 +81,18 @@ const turnsFor = (neededKg: number): number => Math.max(1, Math.ceil(neededKg / 
 
 function weightRefusals(
   { weights, slopeDeg = 0 }: BondPressureRequest,
-  { neededKg, availableKg }: { readonly neededKg: number; readonly availableKg: number },
+  {
+    neededKg,
+    availableKg,
+    requiredKPa,
+  }: Readonly<Record<'neededKg' | 'availableKg' | 'requiredKPa', number>>,
 ): readonly string[] {
   return [
+    ...(requiredKPa > MOST_WEIGHT_KPA
+      ? [
+          `${requiredKPa.toFixed(1)} kPa is more than the ${MOST_WEIGHT_KPA} kPa of bags two deep: thinner layers or kerfs in the core, or press it another way`,
+        ]
+      : []),
     ...(weights?.availableKg !== undefined && availableKg < neededKg - 1e-6
       ? [
           `${rounded(neededKg, 1)} kg are needed and ${availableKg.toFixed(0)} kg are at hand: bed the area in parts, or press it another way`,

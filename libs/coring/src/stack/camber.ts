@@ -3,6 +3,7 @@ import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { mm, mPaFromKPa } from '#lib/units';
 import { bendRadius, camberGap } from './formulas.js';
 import { modulusOf, scoredForm } from './core-sheet.js';
+import { plywoodRadius } from './plywood-bending.js';
 import type { StackRequest } from './request.js';
 import { camberQuestions, type CamberRequest } from './rules.js';
 
@@ -20,7 +21,7 @@ export interface CamberPlan {
   readonly figures: readonly Figure[];
 }
 
-/** Plain sheet where it lies or is pressed to the radius, scored sheet where there is some, shorter pieces otherwise. */
+/** Plain sheet where it lies or is pressed to the radius, scored sheet where there is some, shorter pieces otherwise. Plywood is not bent beyond what it takes. */
 export function cambered(
   request: StackRequest,
   layersMm: readonly number[],
@@ -50,11 +51,13 @@ export function cambered(
   });
   const gap = computeChecked(camberGap, { lengthMm: length, deckRadiusMm: radius, bentRadiusMm: bentRadius });
   const longestFlatPieceMm = Math.floor(Math.sqrt(8 * camber.radiusMm * most.value));
+  const leastRadiusMm = leastRadiusOf(request, Math.max(...layersMm));
   const way = wayOf({
     length: length.value,
     longestFlatPieceMm,
     gapMm: gap.value,
     mostGapMm: most.value,
+    breaks: leastRadiusMm > camber.radiusMm,
     hasScored: scoredForm(core) !== undefined,
   });
   return {
@@ -64,9 +67,19 @@ export function cambered(
     gap,
     longestFlatPieceMm,
     figures: [gap, most],
-    words: words(way, { lengthMm: length.value, longestFlatPieceMm, radiusMm: camber.radiusMm }),
+    words: words(way, {
+      lengthMm: length.value,
+      longestFlatPieceMm,
+      radiusMm: camber.radiusMm,
+      thicknessMm: Math.max(...layersMm),
+      leastRadiusMm,
+    }),
   };
 }
+
+/** Balsa and foam are held by the pressure alone; plywood breaks before it reaches any radius that is asked of it. */
+const leastRadiusOf = ({ core }: StackRequest, thicknessMm: number): number =>
+  core.coreType === 'marine-plywood' ? plywoodRadius.evaluate({ thicknessMm: mm(thicknessMm) }) : 0;
 
 function pieceLength({ core }: StackRequest, { pieceLengthMm }: CamberRequest): Figure<'mm'> {
   if (pieceLengthMm !== undefined)
@@ -90,26 +103,43 @@ interface Facts {
   readonly longestFlatPieceMm: number;
   readonly gapMm: number;
   readonly mostGapMm: number;
+  /** Tighter than the sheet can be bent without breaking. */
+  readonly breaks: boolean;
   readonly hasScored: boolean;
 }
 
-function wayOf({ length, longestFlatPieceMm, gapMm, mostGapMm, hasScored }: Facts): CamberPlan['way'] {
+function wayOf({
+  length,
+  longestFlatPieceMm,
+  gapMm,
+  mostGapMm,
+  breaks,
+  hasScored,
+}: Facts): CamberPlan['way'] {
   if (length <= longestFlatPieceMm) return 'lies';
-  if (gapMm <= mostGapMm) return 'bends';
+  if (gapMm <= mostGapMm && !breaks) return 'bends';
   return hasScored ? 'scored' : 'shorter-pieces';
+}
+
+interface WordFacts {
+  readonly lengthMm: number;
+  readonly longestFlatPieceMm: number;
+  readonly radiusMm: number;
+  readonly thicknessMm: number;
+  readonly leastRadiusMm: number;
 }
 
 function words(
   way: CamberPlan['way'],
-  {
-    lengthMm,
-    longestFlatPieceMm,
-    radiusMm,
-  }: { readonly lengthMm: number; readonly longestFlatPieceMm: number; readonly radiusMm: number },
+  { lengthMm, longestFlatPieceMm, radiusMm, thicknessMm, leastRadiusMm }: WordFacts,
 ): string {
-  const piece = `a plain piece ${Math.round(lengthMm)} mm long on a radius of ${Math.round(radiusMm)} mm`;
+  const piece = `a plain piece ${thicknessMm} mm thick and ${Math.round(lengthMm)} mm long on a radius of ${Math.round(radiusMm)} mm`;
   if (way === 'lies') return `${piece} lies close enough without bending`;
   if (way === 'bends') return `${piece} is pressed down to the skin`;
   if (way === 'scored') return `${piece} would not lie down: use scored sheet, its kerfs filled with resin`;
-  return `${piece} would not lie down: cut pieces at most ${longestFlatPieceMm} mm across the camber`;
+  const breaks =
+    leastRadiusMm > radiusMm
+      ? ` and breaks, as plywood of ${thicknessMm} mm is bent to ${Math.round(leastRadiusMm)} mm at the tightest`
+      : '';
+  return `${piece} would not lie down${breaks}: cut pieces at most ${longestFlatPieceMm} mm across the camber`;
 }

@@ -44,6 +44,28 @@ export function rankedChoices(
   );
 }
 
+/** More sheets than this one over the other nobody beds. Source: [FROM-MEMORY]. */
+const MOST_LAYERS = 6;
+const SINGLE_AND_PAIR = 2;
+
+/** Three layers and more of one thickness that fill the cavity, the fewest first: for a camber that thicker sheet does not follow, or a cavity higher than any pair. */
+export const thinLayers = (
+  thicknessesMm: readonly number[],
+  cavityMm: number,
+  { rules, skin = 're-bed' }: Closing,
+): readonly StackChoice[] =>
+  Array.from({ length: MOST_LAYERS - SINGLE_AND_PAIR }, (_, k) => k + SINGLE_AND_PAIR + 1).flatMap((count) =>
+    [...new Set(thicknessesMm)]
+      .map((thickness) =>
+        choiceOf(
+          Array.from({ length: count }, () => thickness),
+          cavityMm,
+          { rules, skin },
+        ),
+      )
+      .filter(({ fit }) => fit === 'flush'),
+  );
+
 /** Low can still be made up with a ply or a thicker bed; proud cannot be helped, so it comes last. */
 function rank({ fit, layersMm }: StackChoice): number {
   if (fit === 'flush') return layersMm.length - 1;

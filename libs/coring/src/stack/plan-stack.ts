@@ -14,7 +14,7 @@ import { fraction, kg, kgPerM3, l, m2, mm } from '#lib/units';
 import { cambered, type CamberPlan } from './camber.js';
 import { bondResin, coreMass, flushness, kerfVolume, stackHeight, waterLeaving } from './formulas.js';
 import { densityOf, scoredForm } from './core-sheet.js';
-import { bondLineCount, rankedChoices, type StackChoice } from './choices.js';
+import { bondLineCount, rankedChoices, thinLayers, type StackChoice } from './choices.js';
 import type { StackRequest } from './request.js';
 import { camberQuestions, oldCoreQuestions, ruleFigures, stackQuestions } from './rules.js';
 
@@ -61,18 +61,38 @@ export interface StackCheck {
 /** A panel of deck may be 200 m by 200 m, and nobody cores so much in one job. */
 const MOST_AREA_M2 = 1000;
 
-/** Chooses stock thicknesses that fill the cavity: the new core and its bond lines at most its height, at least a millimetre less. */
+/**
+ * Chooses stock thicknesses that fill the cavity: the new core and its bond lines at most its height, at least a millimetre less.
+ * On a camber that the first choice does not follow, thinner sheets bedded one over the other before short pieces.
+ */
 export function planStack(request: StackRequest): Outcome<StackPlan> {
   const problems = stackProblems(request);
   if (problems.length > 0) return refusal(...problems);
-  const rules = ruleFigures(request);
-  const choices = rankedChoices(request.core.thicknessesMm, request.cavityMm, {
-    rules,
+  const closing = {
+    rules: ruleFigures(request),
     ...(request.skin === undefined ? {} : { skin: request.skin }),
-  });
-  const wanted = choices.find(({ layersMm }) => layersMm.length === 1 && layersMm[0] === request.wantedMm);
-  const choice = wanted ?? choices[0];
-  return success(planned(request, choice, choices));
+  };
+  const { thicknessesMm } = request.core;
+  const listed = rankedChoices(thicknessesMm, request.cavityMm, closing);
+  const thin = thinLayers(thicknessesMm, request.cavityMm, closing);
+  const wanted = listed.find(({ layersMm }) => layersMm.length === 1 && layersMm[0] === request.wantedMm);
+  const first = wanted ?? (listed[0].fit === 'flush' ? listed[0] : (thin.at(0) ?? listed[0]));
+  const choice = followingCamber(request, first, [...listed, ...thin]);
+  return success(planned(request, choice, listed.includes(choice) ? listed : [choice, ...listed]));
+}
+
+/** The first flush stack whose thickest sheet lies or bends on the camber, where the one that was taken does neither. */
+function followingCamber(
+  request: StackRequest,
+  taken: StackChoice,
+  choices: readonly StackChoice[],
+): StackChoice {
+  const { camber } = request;
+  if (camber === undefined) return taken;
+  const follows = ({ layersMm }: StackChoice): boolean =>
+    cambered(request, layersMm, camber).way !== 'shorter-pieces';
+  if (follows(taken)) return taken;
+  return choices.find((choice) => choice.fit === 'flush' && follows(choice)) ?? taken;
 }
 
 const stackProblems = ({
@@ -126,12 +146,25 @@ function planned(request: StackRequest, choice: StackChoice, choices: readonly S
     flush: heights.flush,
     check: checkOf(choice, choices),
     choices,
-    ...(camber === undefined ? {} : { camber }),
+    ...(camber === undefined ? {} : { camber: withThinLayers(request, choice, camber) }),
     ...(kerfResin === undefined ? {} : { kerfResin }),
     bondResin: bond,
     ...masses,
     assumptions: onceEach(figures.flatMap((figure) => (figure === undefined ? [] : assumptionsOf(figure)))),
   };
+}
+
+/** Says why there are several layers where one sheet would have filled the cavity. */
+function withThinLayers(request: StackRequest, { layersMm }: StackChoice, camber: CamberPlan): CamberPlan {
+  if (request.camber === undefined || layersMm.length === 1 || camber.way === 'shorter-pieces') return camber;
+  const inOne = [sum(layersMm)];
+  const asOne = cambered(request, inOne, request.camber);
+  return asOne.way === 'shorter-pieces'
+    ? {
+        ...camber,
+        words: `${camber.words}; in ${layersMm.length} layers with joints staggered, because ${asOne.words.split(':')[0]}`,
+      }
+    : camber;
 }
 
 const onceEach = (figures: readonly Figure[]): readonly Figure[] => [

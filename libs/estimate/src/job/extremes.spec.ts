@@ -13,9 +13,6 @@ const problemsOf = (changes: Partial<DefectRecord>): readonly string[] => {
 describe('what the contract takes the engine takes', () => {
   test.each<[string, Partial<DefectRecord>]>([
     ['a skin of 0.1 mm', { outerSkin: { thicknessMm: 0.1 } }],
-    ['a core of 200 mm', { core: { thicknessMm: 200 } }],
-    ['a core of 200 mm in a cavity of 210', { core: { thicknessMm: 200, cavityMm: 210 } }],
-    ['a core of 1 mm', { core: { thicknessMm: 1 } }],
     ['a density of 1200', { core: { thicknessMm: 12.7, densityKgPerM3: 1200 } }],
     ['a hull of 120 m', { craft: { lengthHullM: 120, lengthWaterlineM: 120 } }],
     ['a boat of 1900', { craft: { yearBuilt: 1900 } }],
@@ -43,4 +40,12 @@ describe('what the contract takes and the deck contradicts', () => {
       ['not-supported /method/skin'],
     ],
   ])('%s', (_, changes, refused) => expect(problemsOf(changes)).toEqual(refused));
+
+  test.each<[string, Partial<DefectRecord>]>([
+    ['a core of 200 mm', { core: { thicknessMm: 200 } }],
+    ['a core of 200 mm in a cavity of 210', { core: { thicknessMm: 200, cavityMm: 210 } }],
+    ['a core of 1 mm', { core: { thicknessMm: 1 } }],
+  ])('%s, which no sheets of the catalogue fill', (_, changes) =>
+    expect(new Set(problemsOf(changes))).toEqual(new Set(['no-method-fits '])),
+  );
 });

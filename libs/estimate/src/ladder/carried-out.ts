@@ -13,6 +13,7 @@ import type { PanelRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
+import { stackFor } from '../stages/core-stage.js';
 import { pressOf } from '../stages/process-stage.js';
 import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
 import { openedIn } from './opened-in.js';
@@ -51,7 +52,51 @@ export function refutedBy(
 
 function reasonAgainst(job: Job, { method }: JudgedRung, scope: Outcome<ScopeWork>): Reason | undefined {
   if (!scope.ok) return noCut(scope.problems.map(detailOf).join(' '));
-  return outOfReach(job, scope.value) ?? (method.fill === 'solid' ? undefined : unpressed(job, scope.value));
+  return (
+    outOfReach(job, scope.value) ??
+    (method.fill === 'solid' ? undefined : (unfollowed(job) ?? unfilled(job) ?? unpressed(job, scope.value)))
+  );
+}
+
+/** Builders laid squares of 100 to 150 mm of plain core on a camber; smaller ones are tiles, and more joint than core. */
+const LEAST_TILE_MM = 100;
+
+/** A camber so tight that plain core of this kind follows it only in tiles. */
+function unfollowed(job: Job): Reason | undefined {
+  const camber = stackFor(job)?.camber;
+  if (camber?.way !== 'shorter-pieces' || camber.longestFlatPieceMm >= LEAST_TILE_MM) return undefined;
+  return {
+    code: 'core-does-not-follow',
+    text: `${camber.words}, and pieces under ${LEAST_TILE_MM} mm are more joint than core`,
+    value: camber.longestFlatPieceMm,
+    limit: LEAST_TILE_MM,
+    unit: 'mm',
+    cite: { source: 'DECK-REPAIR-PRACTICE' },
+    wouldFit: 'scored or thinner core',
+  };
+}
+
+/** So far below flush is made up with one more ply or a thicker bed, so far above the deck around is faired up to it. Source: [FROM-MEMORY]. */
+const MADE_UP_MM = { low: 3, proud: 2, flush: 0 } as const;
+
+/** Sheets that leave the new skin deep in a hole, or stand above the deck, are no core for this cavity. */
+function unfilled(job: Job): Reason | undefined {
+  const stack = stackFor(job);
+  if (stack === undefined || stack.check.verdict === 'holds') return undefined;
+  const { governs, beyondMm, words } = stack.check;
+  if (beyondMm <= MADE_UP_MM[governs]) return undefined;
+  return {
+    code: 'core-does-not-fill',
+    text: `no sheets of ${job.core.name.toLowerCase()} fill the ${job.answers.core.cavityMm.value} mm between the skins: ${words}`,
+    value: beyondMm,
+    limit: MADE_UP_MM[governs],
+    unit: 'mm',
+    cite: { source: 'FROM-MEMORY' },
+    wouldFit:
+      governs === 'low'
+        ? 'a core sold in thicker sheets, or the height of the cavity measured again at a plug'
+        : 'a core sold in thinner sheets, or solid laminate in a cavity so low',
+  };
 }
 
 const noCut = (text: string): Reason => ({

@@ -1,6 +1,7 @@
 import type { CoreBill, CorePiece, CutCoreSheet, MosaicFinding, SolidFill } from '#lib/coring';
 import { solidOverCoreKgPerM2 } from '#lib/methods';
 import type { Check, CoreSection, CoreSheetLayout } from '../document/estimate-document.js';
+import { bayInOpenTime } from '../stages/open-time.js';
 import type { Job } from '../job/job.js';
 
 export function coreSection(job: Job, bill: CoreBill): CoreSection {
@@ -37,10 +38,26 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
     ...(stack.waterLeaving === undefined ? {} : { waterLeavingKg: stack.waterLeaving.value }),
     notes: [
       ...(hasCore ? [stack.check.words, ...(stack.camber === undefined ? [] : [stack.camber.words])] : []),
+      ...(hasCore ? divisionNotes(job, bill) : []),
       ...mosaic.findings.map(({ words }) => words),
     ],
   };
 }
+
+/** Why bays are small, and what joints cost where a sheet carries load of its own. */
+function divisionNotes(job: Job, { mosaic }: CoreBill): readonly string[] {
+  const bays = new Set(mosaic.pieces.map(({ bay, opening, layer }) => `${opening}/${layer}/${bay}`)).size;
+  const places = new Set(mosaic.pieces.map(({ opening, layer }) => `${opening}/${layer}`)).size;
+  const bay = bays > places ? bayInOpenTime(job) : undefined;
+  return [
+    ...(bay === undefined ? [] : [bay.words]),
+    ...(job.core.coreType === 'marine-plywood' && mosaic.pieces.length > places ? [PLYWOOD_JOINTS] : []),
+  ];
+}
+
+/** Source: [WOOD-HANDBOOK-2010] butt and scarf joints; [FROM-MEMORY] the groove and its tape. */
+const PLYWOOD_JOINTS =
+  'joints of plywood lie off beams and fittings: a butt keeps at most 25 % of the strength along the grain, a scarf of 1:12 about 90 %; fill a V at each butt with paste and lay one tape of 150 mm over it, or scarf the lengths before they are bedded';
 
 /** What is filled solid weighs more than the core it stands for. */
 const solidOverCoreKg = ({ answers }: Job, { mosaic }: CoreBill): number =>

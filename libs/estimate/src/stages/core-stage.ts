@@ -1,6 +1,14 @@
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import type { SheetFormat } from '#lib/catalogue';
-import type { CoreBill, CoreBillRequest, CoreCut, SolidFill, StackPlan } from '#lib/coring';
+import {
+  planStack,
+  type CoreBill,
+  type CoreBillRequest,
+  type CoreCut,
+  type SolidFill,
+  type StackPlan,
+  type StackRequest,
+} from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { fraction, l, m2, m2FromMm2, mm2 } from '#lib/units';
@@ -8,6 +16,7 @@ import { coreChecks, coreSection } from '../sections/core-section.js';
 import type { Check, CoreSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
+import { bayInOpenTime } from './open-time.js';
 import type { OpenedScope } from './three-areas.js';
 
 /** Sheets to buy of one thickness, form and format. */
@@ -31,8 +40,8 @@ export interface CoreWork {
   readonly solid?: SolidSection;
   readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
   readonly scores?: { readonly spacingMm: number; readonly widthMm: number; readonly depthMm: number };
-  /** Total thickness of the new core. */
-  readonly coreMm: number;
+  /** Total thickness of the new core; the panel keeps its old core where nothing is bedded. */
+  readonly coreMm: number | 'old';
   readonly section: CoreSection;
   readonly checks: readonly Check[];
 }
@@ -63,8 +72,28 @@ const ofRecord = (found: Problem): Problem =>
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
 const QUICK_WORK = 20;
 
+/** The stack of a record before its openings are known: layers, camber and flush do not depend on the area. */
+export function stackFor(job: Job): StackPlan | undefined {
+  const planned = planStack({ ...stackAsked(job), areaM2: 0 });
+  return planned.ok ? planned.value : undefined;
+}
+
+const stackAsked = (job: Job): Omit<StackRequest, 'areaM2'> => ({
+  cavityMm: job.answers.core.cavityMm.value,
+  core: job.core,
+  skin: job.answers.method.skin.value,
+  ...alikeThickness(job),
+  ...(job.record.panel.camberRadiusMm === undefined
+    ? {}
+    : { camber: { radiusMm: job.record.panel.camberRadiusMm } }),
+  ...(job.record.core.densityKgPerM3 === undefined
+    ? {}
+    : { oldCore: { densityKgPerM3: job.record.core.densityKgPerM3 } }),
+});
+
 function requestOf(job: Job, { plan, areas }: OpenedScope): CoreBillRequest {
-  const { record, core, answers } = job;
+  const { record } = job;
+  const bay = bayInOpenTime(job);
   return {
     openings: plan.openings.map(({ label, area, undercut }) => ({
       label,
@@ -76,16 +105,8 @@ function requestOf(job: Job, { plan, areas }: OpenedScope): CoreBillRequest {
     ...(record.panel.supports === undefined
       ? {}
       : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
-    cavityMm: answers.core.cavityMm.value,
-    core,
-    skin: job.answers.method.skin.value,
-    ...alikeThickness(job),
-    ...(record.panel.camberRadiusMm === undefined
-      ? {}
-      : { camber: { radiusMm: record.panel.camberRadiusMm } }),
-    ...(record.core.densityKgPerM3 === undefined
-      ? {}
-      : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
+    ...stackAsked(job),
+    ...(bay === undefined ? {} : { mosaicRules: { bayM2: bay.bayM2 } }),
     sheets: sheetsOnSale(job),
     hourCost: Number(job.labourRates.perHour.laminator),
     seed: record.pricing?.seed ?? 1,
@@ -144,7 +165,10 @@ function coreWork(job: Job, { plan, areas }: OpenedScope, bill: CoreBill): CoreW
     ...solidSection(bill),
     pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
     ...scoresOf(job, bill.stack.layers),
-    coreMm: bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
+    coreMm:
+      bill.mosaic.pieces.length === 0
+        ? 'old'
+        : bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
     section: coreSection(job, bill),
     checks: coreChecks(bill),
   };

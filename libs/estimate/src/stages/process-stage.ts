@@ -1,4 +1,4 @@
-import { andThen, isKnown, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { isKnown, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
 import {
@@ -11,6 +11,7 @@ import {
 import { planCure, requirementsOf, type CurePlan } from '#lib/cure';
 import { mm, mPa } from '#lib/units';
 import { namingResins } from './fitting-materials.js';
+import { stackFor } from './core-stage.js';
 import { bayOf } from './panel-values.js';
 import type { Job } from '../job/job.js';
 import { extentOfOutline } from '../job/outline-size.js';
@@ -104,15 +105,21 @@ function bendingKPa(job: Job): number {
       });
 }
 
-const camberOf = ({ record, answers, core }: Job): BondPressureRequest['camber'] =>
-  record.panel.camberRadiusMm === undefined
-    ? undefined
-    : {
-        radiusMm: record.panel.camberRadiusMm,
-        pieceLengthMm: Math.sqrt(core.largestPieceM2.value) * MM_PER_M,
-        thicknessMm: answers.core.thicknessMm.value,
-        modulusMPa: core.inPlaneModulusMPa.value,
-      };
+/**
+ * Only sheet that is bent to the camber asks for pressure: short pieces and scored sheet lie on it by themselves. It is bent no
+ * further than to the gap that its bed fills.
+ */
+function camberOf(job: Job): BondPressureRequest['camber'] {
+  const { record, core } = job;
+  const stack = stackFor(job);
+  if (record.panel.camberRadiusMm === undefined || stack?.camber?.way !== 'bends') return undefined;
+  return {
+    radiusMm: Math.max(record.panel.camberRadiusMm, stack.camber.bentRadius.value),
+    pieceLengthMm: Math.sqrt(core.largestPieceM2.value) * MM_PER_M,
+    thicknessMm: Math.max(...stack.layers.map(({ thicknessMm }) => thicknessMm)),
+    modulusMPa: core.inPlaneModulusMPa.value,
+  };
+}
 
 function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
@@ -120,34 +127,25 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
   const airtight = job.answers.panel.isInnerSkinAirtight;
   const camber = camberOf(job);
-  return andThen(
-    planBondPressure({
-      areaM2: largest.areaM2,
-      lengthMm,
-      widthMm,
-      perimeterM: largest.cutLengthM,
-      prefer: job.answers.method.press.value,
-      altitudeM: job.answers.conditions.altitudeM.value,
-      // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
-      innerSkin: {
-        thicknessMm: otherSkinMm(job),
-        spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)),
-        ...(isKnown(airtight) ? { isAirtight: airtight.value } : {}),
-      },
-      canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
-      // Through the piece into the skin below, which hangs on them: no more of it is counted on than its thickness.
-      battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: otherSkinMm(job) },
-      ...(camber === undefined ? {} : { camber }),
-    }),
-    (press) =>
-      press.requiredKPa > MOST_PRESSURE_KPA
-        ? refusal(cannotBend(job, press.requiredKPa.toFixed(0), 'more than the air can press'))
-        : success(press),
-  );
+  return planBondPressure({
+    areaM2: largest.areaM2,
+    lengthMm,
+    widthMm,
+    perimeterM: largest.cutLengthM,
+    prefer: job.answers.method.press.value,
+    altitudeM: job.answers.conditions.altitudeM.value,
+    // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
+    innerSkin: {
+      thicknessMm: otherSkinMm(job),
+      spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)),
+      ...(isKnown(airtight) ? { isAirtight: airtight.value } : {}),
+    },
+    canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
+    // Through the piece into the skin below, which hangs on them: no more of it is counted on than its thickness.
+    battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: otherSkinMm(job) },
+    ...(camber === undefined ? {} : { camber }),
+  });
 }
-
-/** Nothing that presses a deck presses harder than the air. */
-const MOST_PRESSURE_KPA = 100;
 
 const cannotBend = ({ record, answers }: Job, neededKPa: string, because: string) =>
   problem('not-supported', '/panel/camberRadiusMm', {
