@@ -420,6 +420,7 @@ const plain: Omit<CautionContext, 'flags' | 'resin' | 'hardener' | 'openedAreaM2
   weightsKg: 0,
   largestPotG: 0,
   forgottenPotPeakC: 0,
+  injectedAreaM2: 0,
   batchFindings: [],
 };
 

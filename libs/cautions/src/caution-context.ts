@@ -20,6 +20,8 @@ export interface CautionContext {
   readonly usesSolvent: boolean;
   readonly usesPumps: boolean;
   readonly openedAreaM2: number;
+  /** Under a skin that stays. */
+  readonly injectedAreaM2: number;
   readonly yearBuilt: Known<number>;
   readonly surface: 'smooth-paint' | 'painted-nonskid' | 'moulded-nonskid' | 'planked' | 'bonded-mat';
   readonly finishExtent: 'patch' | 'panel' | 'whole-deck';

@@ -27,6 +27,7 @@ const quiet: CautionContext = {
   application: 'brush-and-roller',
   usesSolvent: false,
   usesPumps: false,
+  injectedAreaM2: 0,
   openedAreaM2: 0,
   yearBuilt: 2010,
   surface: 'smooth-paint',

@@ -67,6 +67,17 @@ export const workRules: readonly CautionRule[] = [
     text: 'Pots will kick early: smaller pots, cooled resin, slower hardener, pieces dry fitted and in order, hands free before the first stir.',
   },
   {
+    code: 'resin-under-pressure',
+    severity: 'warning',
+    kind: 'work',
+    harm: 55,
+    source: 'COMMON-PRACTICE',
+    when: ({ injectedAreaM2 }) =>
+      injectedAreaM2 > 0 ? `${injectedAreaM2.toFixed(2)} m2 is injected under a skin that stays` : undefined,
+    text: 'Resin under pressure spurts out of the next hole and through any hole in the inner skin: face shield, berths sheeted below, one person at the gun and one at the vents. Drill with a stop that spares the inner skin. Stop when the skin lifts: press it back to contact, no harder, and start at the low side.',
+    protection: ['face shield', 'goggles', 'nitrile or butyl gloves'],
+  },
+  {
     code: 'layer-heats',
     severity: 'warning',
     kind: 'work',

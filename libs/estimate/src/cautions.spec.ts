@@ -106,6 +106,16 @@ const records = {
     core: { thicknessMm: 25.4 },
     zones: [{ id: 'Z1', outline: box(700, 300, 400, 400), condition: 'dry-debonded' }],
   },
+  injected: {
+    ...known,
+    zones: [
+      { id: 'Z1', outline: box(300, 250, 500, 400), condition: 'wet-rotten' },
+      { id: 'Z2', outline: box(1400, 600, 150, 150), condition: 'dry-debonded' },
+    ],
+    survey: {
+      readings: [{ kind: 'plug', at: [1475, 675], condition: 'debonded-dry', moisturePercent: 9 }],
+    },
+  },
   narrow: {
     ...unread,
     panel: { ...unread.panel, outline: box(0, 0, 2000, 100) },
@@ -174,6 +184,7 @@ const proofs: Readonly<Record<string, readonly [calls: Name, says: RegExp, silen
   'extent-uncertain': ['unsaid', /one symptom/, 'narrow'],
   'no-plug': ['unsaid', /no plug/, 'known'],
   'kicked-pot': ['polyester', /28 degC/, 'known'],
+  'resin-under-pressure': ['injected', /0\.02 m2 is injected under a skin that stays/, 'known'],
   'layer-heats': ['old', /the batch plan has a fill that can heat itself/, 'below'],
   'off-ratio': ['old', /pumps/, 'known'],
   'off-ratio-scale': ['known', /without pumps/, 'old'],

@@ -152,6 +152,7 @@ function cautionsOf(work: ClosedJob): readonly Caution[] {
     ...recordFacts(job),
     ...mixedFacts(job, process.batches),
     ...nothingOpened,
+    injectedAreaM2: plan.quantities.injectedM2.value,
     coatings: coatingsOf(job).filter(({ code }) => pricing.needs.some(({ material }) => material === code)),
     usesSolvent: usesSolvent(job, pricing.needs),
     fittings: cards.map(({ id, kind, fasteners, referral }) => ({

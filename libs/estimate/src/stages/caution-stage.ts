@@ -55,12 +55,13 @@ function coreFacts({
 
 /** What is opened, pressed, bolted and laid. */
 const deckFacts = (
-  { job, scope: { plan }, press, pricing }: WorkedJob,
+  { job, scope: { plan }, press, pricing, quantities }: WorkedJob,
   checks: readonly Check[],
 ): Facts<
   | 'coatings'
   | 'usesSolvent'
   | 'openedAreaM2'
+  | 'injectedAreaM2'
   | 'fittings'
   | 'solidInserts'
   | 'taperFits'
@@ -71,6 +72,7 @@ const deckFacts = (
   coatings: coatingsOf(job),
   usesSolvent: usesSolvent(job, pricing.needs),
   openedAreaM2: plan.openedAreaM2,
+  injectedAreaM2: quantities.injectedM2.value,
   fittings: plan.fittings.map(({ id, kind, isHighlyLoaded, holes }) => ({
     id,
     kind,
