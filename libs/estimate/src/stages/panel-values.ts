@@ -51,12 +51,16 @@ export const craftOf = ({ record: { craft } }: Job): CraftForPanel | undefined =
 export const asBuilt = (job: Job, { outer, inner }: OldSkins): SandwichValues => ({
   outer: oldSkinValues(outer),
   inner: oldSkinValues(inner),
-  core: coreValues(oldCoreOf(job), job.answers.core.thicknessMm.value),
+  core: oldCoreValues(job),
 });
+
+const oldCoreValues = (job: Job): SandwichValues['core'] =>
+  coreValues(oldCoreOf(job), job.answers.core.thicknessMm.value);
 
 export interface Repair {
   readonly skins: OldSkins;
-  readonly coreMm: number;
+  /** Of the new core; a spot filled solid leaves the panel its old core, and nothing is counted on the hard spot. */
+  readonly coreMm: number | 'old';
   /** Absent when the old skin is bedded again. */
   readonly schedule: Schedule | undefined;
 }
@@ -67,7 +71,7 @@ export function repairedWith(job: Job, { skins, coreMm, schedule }: Repair): San
   return {
     outer: isFromAbove && fresh !== undefined ? fresh : oldSkinValues(skins.outer),
     inner: !isFromAbove && fresh !== undefined ? fresh : oldSkinValues(skins.inner),
-    core: coreValues(job.core, coreMm),
+    core: coreMm === 'old' ? oldCoreValues(job) : coreValues(job.core, coreMm),
   };
 }
 

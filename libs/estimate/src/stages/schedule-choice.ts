@@ -20,7 +20,7 @@ export interface ScheduleChoice {
 
 export interface PanelAround {
   readonly skins: OldSkins;
-  readonly coreMm: number;
+  readonly coreMm: number | 'old';
   readonly plates: PlateSource;
   /** Of the schedules that restore the skin, how many are tried on the panel before the best of them is taken. */
   readonly mostTried: number;
