@@ -77,7 +77,7 @@ function stripRow(instance: Instance): string {
   }));
   const densities = seconds.map((limit) => {
     const outcome = nestInStrip(
-      { pieces, widthMm: instance.strip_height * scale, kerfMm: 0, edgeTrimMm: 0, seed: 1, workUnits: 1e9 },
+      { pieces, widthMm: instance.strip_height * scale, kerfMm: 0, edgeTrimMm: 0, seed: 1, workUnits: 1e6 },
       after(limit),
     );
     if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
