@@ -69,6 +69,11 @@ export const driverAmountsQuestions = {
   'dry-set-up': ask({ ...amount, meaning: 'set-ups of drying' }),
   'dry-reading': ask({ ...amount, meaning: 'readings while the core dries' }),
   'strip-m': ask({ ...amount, meaning: 'length of strip' }),
+  'slot-m': ask({
+    ...amount,
+    meaning: 'length of slot along a strip',
+    description: 'None where the core lies bare, as at a hatch whose frame is off.',
+  }),
   'upstand-m': ask({ ...amount, meaning: 'length of upstand' }),
   'rail-m': ask({ ...amount, meaning: 'length of rail' }),
   'bow': ask({ ...amount, meaning: 'bows' }),

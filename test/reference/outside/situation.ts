@@ -8,6 +8,7 @@ export interface Situation {
   readonly id: string;
   readonly title: string;
   readonly record: DefectRecord;
+  /** Code of the rung, or `none` where nothing is to be opened. */
   readonly expected: string;
   readonly because: string;
   /** Rungs that must be refused, each with the word that the refusal has to contain. */

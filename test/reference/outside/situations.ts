@@ -1,5 +1,6 @@
 import { aRecord } from '../../samples/a-record.js';
 import { furtherSituations } from './further-situations.js';
+import { thirdSituations } from './third-situations.js';
 import { box, zoneless, type Situation } from './situation.js';
 
 const firstSituations: readonly Situation[] = [
@@ -186,4 +187,8 @@ const firstSituations: readonly Situation[] = [
   },
 ];
 
-export const situations: readonly Situation[] = [...firstSituations, ...furtherSituations];
+export const situations: readonly Situation[] = [
+  ...firstSituations,
+  ...furtherSituations,
+  ...thirdSituations,
+];

@@ -16,7 +16,6 @@ export const thirdSituations: readonly Situation[] = [
         readings: [{ kind: 'plug', at: [1050, 500], condition: 'debonded-dry', moisturePercent: 8 }],
       },
       conditions: { temperatureC: 7, shelter: 'shed' },
-      method: { resin: 'resin-epoxy-laminating-fast' },
     }),
     expected: 'inject',
     because: 'a small dry gap is injected in the cold as in summer, with a hardener that cures there',
@@ -55,7 +54,8 @@ export const thirdSituations: readonly Situation[] = [
       fittings: [{ id: 'T1', kind: 'track', at: [1000, 500], holes: 12, holeDiameterMm: 8, baseMm: 1200 }],
     }),
     expected: 'solid-spot',
-    because: 'under a track a strip 75 mm wide is laid solid: narrower than core that can be bedded, and loaded',
+    because:
+      'under a track a strip 75 mm wide is laid solid: narrower than core that can be bedded, and loaded',
     unfit: { 'ream-and-pot': '', 'inject': '' },
   },
   {
@@ -70,7 +70,8 @@ export const thirdSituations: readonly Situation[] = [
       }),
     ),
     expected: 'ream-and-pot',
-    because: 'a ring of 25 mm reamed round the fill and filled is what owners print; nobody cuts a deck for it',
+    because:
+      'a ring of 25 mm reamed round the fill and filled is what owners print; nobody cuts a deck for it',
     unfit: { rebed: 'wet' },
   },
   {
@@ -127,7 +128,8 @@ export const thirdSituations: readonly Situation[] = [
       zones: [{ id: 'Z1', outline: box(850, 255, 400, 45), condition: 'wet-rotten' }],
     }),
     expected: 'edge-rout-and-fill',
-    because: 'the core edge lies bare in the opening: rout 12 mm past the rot with the frame off, fill with paste',
+    because:
+      'the core edge lies bare in the opening: rout 12 mm past the rot with the frame off, fill with paste',
     unfit: { inject: '' },
   },
   {
@@ -141,8 +143,9 @@ export const thirdSituations: readonly Situation[] = [
       conditions: { shelter: 'tent', daysAvailable: 150, isFreezeExpected: false },
     }),
     expected: 'dry-in-place',
-    because: 'below fibre saturation, hard and bonded, with a season under cover: dried before anything is cut',
-    unfit: { 'inject': '', 'rebed': '' },
+    because:
+      'below fibre saturation, hard and bonded, with a season under cover: dried before anything is cut',
+    unfit: { inject: '', rebed: '' },
   },
   {
     id: 'tiny-spot-moulded-nonskid',

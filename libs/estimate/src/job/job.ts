@@ -69,19 +69,23 @@ export function jobOf(stated: DefectRecord, catalogue: Catalogue): Outcome<Job> 
     record: unlessProblems(contradictionsIn(record), () => record),
     settled: settle(record, recordQuestions),
     chosenCore: statedCore(record, catalogue),
-    resin: resinFor(record, catalogue),
+    chosenResin: statedResin(record, catalogue),
     topcoat: topcoatFor(record, catalogue),
     priceList: listFor(catalogue.priceLists, record.pricing?.priceList, '/pricing/priceList', 'price list'),
   });
   return andThen(
     found,
-    ({ settled: { value: answers, assumptions }, chosenCore, resin, topcoat, priceList }) =>
+    ({ settled: { value: answers, assumptions }, chosenCore, chosenResin, topcoat, priceList }) =>
       mapValue(
         allOf({
           core: chosenCore === undefined ? coreAlike(answers.core, catalogue) : success(chosenCore),
+          resin:
+            chosenResin === undefined
+              ? epoxyFor(answers.conditions.temperatureC.value, catalogue)
+              : success(chosenResin),
           labourRates: labourRatesFor(record, catalogue, priceList),
         }),
-        ({ core, labourRates }) => {
+        ({ core, resin, labourRates }) => {
           const supply = { core, resin, topcoat, priceList, labourRates };
           const supplied = suppliedFor(record, supply);
           return {
@@ -119,7 +123,12 @@ function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['su
       supply.core,
       'the same kind of core as the old one, nearest in density',
     ),
-    resin: chosen(method?.resin, '/method/resin', supply.resin, 'first laminating epoxy of the catalogue'),
+    resin: chosen(
+      method?.resin,
+      '/method/resin',
+      supply.resin,
+      'first laminating epoxy of the catalogue with a hardener for the temperature of the deck',
+    ),
     topcoat:
       supply.topcoat === undefined
         ? undefined
@@ -199,18 +208,35 @@ function coreAlike(
   });
 }
 
-function resinFor(record: DefectRecord, catalogue: Catalogue): Outcome<ResinSystem> {
-  const asked = record.method?.resin;
+/** Nobody who was free to choose would take a resin that does not cure on this deck. */
+const curesAt =
+  (deckC: number) =>
+  ({ hardeners }: ResinSystem): boolean =>
+    hardeners.some(
+      ({ lowestTemperatureC, highestTemperatureC }) =>
+        lowestTemperatureC.value <= deckC && deckC <= highestTemperatureC.value,
+    );
+
+/** The first of the catalogue that cures so; where none does, the first, and the pots say why not. */
+function epoxyFor(deckC: number, catalogue: Catalogue): Outcome<ResinSystem> {
   const resins = materialsOf(catalogue, 'resin');
-  const found =
-    asked === undefined
-      ? resins.find(({ chemistry }) => chemistry === 'epoxy')
-      : findMaterial(catalogue, 'resin', asked);
-  return known(found, {
+  const epoxies = resins.filter(({ chemistry }) => chemistry === 'epoxy');
+  return known(epoxies.find(curesAt(deckC)) ?? epoxies.at(0), {
     at: '/method/resin',
-    value: asked ?? 'epoxy',
+    value: 'epoxy',
     kind: 'resin system',
     known: resins.map(({ code }) => code),
+  });
+}
+
+function statedResin(record: DefectRecord, catalogue: Catalogue): Outcome<ResinSystem | undefined> {
+  const asked = record.method?.resin;
+  if (asked === undefined) return success(undefined);
+  return known(findMaterial(catalogue, 'resin', asked), {
+    at: '/method/resin',
+    value: asked,
+    kind: 'resin system',
+    known: materialsOf(catalogue, 'resin').map(({ code }) => code),
   });
 }
 

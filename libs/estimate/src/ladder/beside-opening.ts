@@ -5,7 +5,7 @@ import type { NeedRequest } from '#lib/takeoff';
 import type { Job } from '../job/job.js';
 import { largeKinds, type JobQuantities } from '../stages/labour-drivers.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
-import { cardsFor, pottedCards, type FittingOff } from './hardware.js';
+import { cardsFor, pottedCards, pottingSteps, type FittingOff } from './hardware.js';
 import { leakWork } from './leak-work.js';
 import { counted, placeWork } from './place-work.js';
 
@@ -41,7 +41,7 @@ export function besideOpening(
   const off = fittingsOff(places, offAnyway);
   const cards = cardsFor(job, off);
   return {
-    steps: [...pottingSteps(job, cards), ...work.steps, ...leak.steps],
+    steps: [...pottingSteps(job, pottedCards(cards)), ...work.steps, ...leak.steps],
     plies: [...work.plies, ...leak.plies],
     needs: leak.needs,
     isLeakTreated: leak.isTreated,
@@ -55,15 +55,6 @@ export function besideOpening(
     }),
   };
 }
-
-const pottingSteps = (job: Job, cards: readonly FittingCard[]): readonly ResinStepRequest[] =>
-  pottedCards(cards).map(({ id, fasteners, plugMm }) => ({
-    step: 'potting',
-    title: `Pot the holes of ${id}`,
-    holes: fasteners,
-    diameterMm: plugMm,
-    depthMm: job.answers.core.thicknessMm.value,
-  }));
 
 type FittingQuantities = Pick<JobQuantities, 'holes' | 'smallFittings' | 'largeFittings'>;
 

@@ -12,7 +12,7 @@ import {
   none,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
-import { cardsFor, type FittingOff } from './hardware.js';
+import { cardsFor, pottingSteps, type FittingOff } from './hardware.js';
 import { leakWork, type LeakWork } from './leak-work.js';
 import { counted, placeWork, taking, type PlaceWork } from './place-work.js';
 import type { RungPlan } from './rung-work.js';
@@ -128,17 +128,11 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
 const BARE_EDGE_MM = 2;
 
 /** Holes of fittings that stay on core: potted where it was wet, wetted where it is bare. */
-function holeSteps({ answers }: Job, cards: ClosedCards): readonly ResinStepRequest[] {
-  const depthMm = answers.core.thicknessMm.value;
+function holeSteps(job: Job, cards: ClosedCards): readonly ResinStepRequest[] {
+  const depthMm = job.answers.core.thicknessMm.value;
   const bedded = cards.all.filter(({ id }) => !cards.potted.some((one) => one.id === id));
   return [
-    ...cards.potted.map(({ id, fasteners, plugMm }): ResinStepRequest => ({
-      step: 'potting',
-      title: `Pot the holes of ${id}`,
-      holes: fasteners,
-      diameterMm: plugMm,
-      depthMm,
-    })),
+    ...pottingSteps(job, cards.potted),
     ...bedded.map(({ id, fasteners, fastenerMm }): ResinStepRequest => ({
       step: 'potting',
       title: `Wet the bare core in the holes of ${id}`,

@@ -1,5 +1,6 @@
 import { isLoaded } from '#lib/extent';
 import { fittingCard, type DeckStack, type FittingCard } from '#lib/methods';
+import type { ResinStepRequest } from '#lib/resin';
 import { stated } from '../job/fitting-stated.js';
 import { isLaidAgain } from '../stages/coatings.js';
 import type { FittingRecord, OverlayRecord } from '../job/defect-record.js';
@@ -48,6 +49,24 @@ const cardOf = (
 export const offIn = (
   fittings: readonly { readonly id: string; readonly where: 'inside' | 'near' }[],
 ): readonly FittingOff[] => fittings.map(({ id, where }) => ({ id, isOnOpening: where === 'inside' }));
+
+/** Pockets round the holes of these fittings, those of one size together: they are potted from the same pots. */
+export function pottingSteps(
+  { answers }: Pick<Job, 'answers'>,
+  cards: readonly FittingCard[],
+): readonly ResinStepRequest[] {
+  const sizes = [...new Set(cards.map(({ plugMm }) => plugMm))];
+  return sizes.map((plugMm) => {
+    const alike = cards.filter((card) => card.plugMm === plugMm);
+    return {
+      step: 'potting',
+      title: `Pot the holes of ${alike.map(({ id }) => id).join(', ')}`,
+      holes: alike.reduce((sum, { fasteners }) => sum + fasteners, 0),
+      diameterMm: plugMm,
+      depthMm: answers.core.thicknessMm.value,
+    };
+  });
+}
 
 /** Holes of cards whose core stays, which are drilled wide and potted; through solid laminate a bolt goes as it is. */
 export const pottedCards = (cards: readonly FittingCard[]): readonly FittingCard[] =>

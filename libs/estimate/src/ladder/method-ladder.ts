@@ -2,6 +2,7 @@ import { problem, refusal, success, type Outcome, type Problem } from '#lib/kern
 import {
   combinationWith,
   jobLadder,
+  leakRemedies,
   rungNamed,
   withoutRungs,
   type JobLadder,
@@ -9,13 +10,14 @@ import {
   type PlaceChoice,
   type RungCode,
 } from '#lib/methods';
-import type { MethodChoice } from '../job/defect-record.js';
+import type { DefectRecord, MethodChoice } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import { keptWork, type KeptWork } from '../kept-work.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { nothingFound } from '../stages/scope-stage.js';
 import { refutedBy } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
+import { leakCauseIn } from './leak-work.js';
 import { isPlugsAtFittings, placesOf } from './places.js';
 
 /** Every way to mend this deck judged, and the one that is planned. */
@@ -82,7 +84,15 @@ const mappedExtent = (job: Job, kept: KeptWork): Outcome<ExtentWork> =>
 const nothingBad = ({ record }: Job): Problem =>
   record.survey === undefined
     ? problem('nothing-to-repair', '/zones')
-    : problem('not-supported', '/survey/readings', { why: nothingFound });
+    : problem('not-supported', '/survey/readings', { why: `${nothingFound}${leakAlone(record)}` });
+
+/** A crack or a joint over dry core wants its own remedy, and no deck is opened for it. */
+function leakAlone(record: DefectRecord): string {
+  const leak = leakCauseIn(record);
+  return leak === 'not-known'
+    ? ''
+    : `; what lets the water in is mended by itself: ${leakRemedies[leak].remedy}`;
+}
 
 /** Whoever names access or skin has named a rung too. */
 function namedIn(method: MethodChoice | undefined, ladder: JobLadder): JudgedRung | undefined {

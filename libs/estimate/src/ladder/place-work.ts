@@ -17,15 +17,40 @@ export interface PlaceWork {
 }
 
 export function placeWork(job: Job, places: readonly PlaceChoice[]): PlaceWork {
-  const injected = taking(places, 'inject');
-  const injectedM2 = area('area injected under', areaM2Of(injected));
+  const grids = gridsOver(places);
   const plies = tapesFor(job, places);
   return {
-    injectedM2,
-    injectionHoles: gridHoles(injectedM2, INJECTION_PER_M2, 'injection holes'),
-    besides: besidesOfPlaces(places, injected.length),
-    steps: placeSteps(job, places, plies),
+    injectedM2: grids.injected.areaM2,
+    injectionHoles: grids.injected.holes,
+    besides: besidesOfPlaces(job, places, grids),
+    steps: placeSteps(job, places, { plies, grids }),
     plies,
+  };
+}
+
+/** Ground that is drilled in a grid, its places, and the holes; counted once for the hours, the pots and the goods. */
+interface Grid {
+  readonly places: number;
+  readonly areaM2: Figure<'m2'>;
+  readonly holes: Figure<'1'>;
+}
+type Grids = Readonly<Record<'injected' | 'dried', Grid>>;
+
+const gridsOver = (places: readonly PlaceChoice[]): Grids => ({
+  injected: gridOver(taking(places, 'inject'), INJECTION_PER_M2, ['area injected under', 'injection holes']),
+  dried: gridOver(taking(places, 'dry-in-place'), DRYING_PER_M2, ['area dried in place', 'drying holes']),
+});
+
+function gridOver(
+  places: readonly PlaceChoice[],
+  perM2: number,
+  [areaMeaning, holesMeaning]: readonly [string, string],
+): Grid {
+  const areaM2 = area(areaMeaning, areaM2Of(places));
+  return {
+    places: places.length,
+    areaM2,
+    holes: gridHoles(areaM2, { perM2, least: LEAST_HOLES * places.length, meaning: holesMeaning }),
   };
 }
 
@@ -64,8 +89,14 @@ export const length = (meaning: string, valueM: number): Figure<'m'> =>
 
 const areaM2Of = (places: readonly PlaceChoice[]): number =>
   places.reduce((sum, { place }) => sum + place.badAreaM2, 0);
-const stripM = (places: readonly PlaceChoice[]): number =>
-  taking(places, 'edge-rout-and-fill').reduce((sum, { place }) => sum + place.longMm / MM_PER_M, 0);
+const stripsIn = (places: readonly PlaceChoice[]): readonly PlaceChoice[] =>
+  taking(places, 'edge-rout-and-fill');
+const stripM = (strips: readonly PlaceChoice[]): number =>
+  strips.reduce((sum, { place }) => sum + place.longMm / MM_PER_M, 0);
+/** At a hatch the frame is off and the core lies bare: no slot is cut, and none is closed. */
+const isAtHatch = ({ place: { edge } }: PlaceChoice): boolean => edge !== 'none' && edge.kind === 'hatch';
+const slotM = (places: readonly PlaceChoice[]): number =>
+  stripM(stripsIn(places).filter((one) => !isAtHatch(one)));
 const MM_PER_M = 1000;
 
 /** One hole to each square of 6 in; to dry, one to each square of 4 in. Source: [TRADE-INJECTION], [FROM-MEMORY]. */
@@ -73,19 +104,25 @@ const INJECTION_PER_M2 = 43;
 const DRYING_PER_M2 = 97;
 const LEAST_HOLES = 4;
 
-function gridHoles(under: Figure<'m2'>, perM2: number, meaning: string): Figure<'1'> {
+interface GridRule {
+  readonly perM2: number;
+  readonly least: number;
+  readonly meaning: string;
+}
+
+function gridHoles(under: Figure<'m2'>, { perM2, least, meaning }: GridRule): Figure<'1'> {
   if (under.value === 0) return none;
   const density = assumed<string>('1/m2', fraction(perM2), `${meaning} in a square metre`, {
     at: '/method',
-    because: 'a square grid; four holes at the least, so that one shows where another has run',
+    because: 'a square grid; four holes at the least in each place, so that one shows where another has run',
     cite: { source: 'TRADE-INJECTION' },
     low: 24,
     high: 172,
   });
   const holes = productOf<string>('1', meaning, { area: under, perM2: density });
-  return derived('1', fraction(Math.max(LEAST_HOLES, Math.ceil(holes.value))), meaning, {
+  return derived('1', fraction(Math.max(least, Math.ceil(holes.value))), meaning, {
     formula: 'scope.count',
-    title: 'Holes of the grid, four at least',
+    title: 'Holes of the grid, four at least in each place',
     symbol: 'n',
     cite: { source: 'TRADE-INJECTION' },
     inputs: { holes },
@@ -95,58 +132,70 @@ function gridHoles(under: Figure<'m2'>, perM2: number, meaning: string): Figure<
 /** Two readings a week for three weeks, and one more to see two alike. Source: [FROM-MEMORY]. */
 const READINGS = 7;
 
-function besidesOfPlaces(places: readonly PlaceChoice[], injected: number): Besides {
-  const dried = area('area dried in place', areaM2Of(taking(places, 'dry-in-place')));
-  const strips = stripM(places);
+function besidesOfPlaces(
+  { record }: Job,
+  places: readonly PlaceChoice[],
+  { injected, dried }: Grids,
+): Besides {
+  const strips = stripsIn(places);
+  const cutM = slotM(places);
+  // A hatch that is named as the leak has its frame off already.
+  const frames = record.cause?.leak !== 'hatch' && strips.some(isAtHatch) ? 1 : 0;
   return {
-    'injected-place': counted('places injected', injected),
-    ...(dried.value === 0
+    'injected-place': counted('places injected', injected.places),
+    ...(dried.places === 0
       ? {}
       : {
-          'dry-hole': gridHoles(dried, DRYING_PER_M2, 'drying holes'),
+          'dry-hole': dried.holes,
           'dry-set-up': counted('drying set-up', 1),
           'dry-reading': counted('rounds of readings', READINGS),
         }),
-    ...(strips === 0 ? {} : { 'strip-m': length('strip at the edge', strips) }),
+    ...(strips.length === 0 ? {} : { 'strip-m': length('strip at the edge', stripM(strips)) }),
+    ...(cutM === 0 ? {} : { 'slot-m': length('slot along the strip', cutM) }),
+    ...(frames === 0 ? {} : { 'leak-frame': counted('frame off and bedded anew', frames) }),
   };
 }
 
 const DRILL_MM = 3.2;
 
+interface PlaceGoods {
+  readonly plies: readonly PlyWork[];
+  readonly grids: Grids;
+}
+
 function placeSteps(
   { answers }: Job,
   places: readonly PlaceChoice[],
-  plies: readonly PlyWork[],
+  { plies, grids: { injected, dried } }: PlaceGoods,
 ): readonly ResinStepRequest[] {
-  const depthMm = answers.core.thicknessMm.value;
-  const injectedM2 = areaM2Of(taking(places, 'inject'));
-  const driedM2 = areaM2Of(taking(places, 'dry-in-place'));
+  const coreMm = answers.core.thicknessMm.value;
+  const skinMm = answers.outerSkin.thicknessMm.value;
   return [
-    ...(injectedM2 === 0 ? [] : injectionSteps(injectedM2, answers.outerSkin.thicknessMm.value)),
-    ...(driedM2 === 0
+    ...(injected.places === 0 ? [] : injectionSteps(injected, skinMm)),
+    ...(dried.places === 0
       ? []
       : [
           {
             step: 'potting' as const,
             title: 'Plug the drying holes',
-            holes: Math.ceil(driedM2 * DRYING_PER_M2),
+            holes: dried.holes.value,
             diameterMm: DRILL_MM,
-            depthMm: depthMm + answers.outerSkin.thicknessMm.value,
+            depthMm: coreMm + skinMm,
           },
         ]),
-    ...stripSteps(places, depthMm, plies),
+    ...stripSteps(places, coreMm, plies),
   ];
 }
 
 /** A quarter of an inch. */
 const INJECTION_HOLE_MM = 6.35;
 
-const injectionSteps = (areaM2: number, skinMm: number): readonly ResinStepRequest[] => [
-  { step: 'inject', areaM2 },
+const injectionSteps = ({ areaM2, holes }: Grid, skinMm: number): readonly ResinStepRequest[] => [
+  { step: 'inject', areaM2: areaM2.value },
   {
     step: 'potting',
     title: 'Fill the injection holes',
-    holes: Math.max(LEAST_HOLES, Math.ceil(areaM2 * INJECTION_PER_M2)),
+    holes: holes.value,
     diameterMm: INJECTION_HOLE_MM,
     depthMm: skinMm,
   },
@@ -182,7 +231,7 @@ const stripSteps = (
 
 /** Two tapes over the slot of a strip, 100 and 150 mm wide. Source: [METHODS-EDGES]. */
 const tapesFor = (job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] =>
-  tapesOf(job, stripM(places), 'T');
+  tapesOf(job, slotM(places), 'T');
 
 /** Two tapes of such a length, the wider over the narrower. */
 export function tapesOf(job: Job, lengthM: number, letter: string): readonly PlyWork[] {

@@ -186,19 +186,23 @@ function spanAlong(outline: readonly Point[], [x, y]: Point): number {
   return Math.max(...values) - Math.min(...values);
 }
 
-/** The nearest edge of the panel under whose flange this core runs. */
+/** The nearest edge of the panel or of a hatch in it under whose flange this core runs. */
 function edgeOf({ record: { panel }, answers }: Job, outline: readonly Point[]): EdgeFacts | 'none' {
   const flangeMm = answers.method.flangeMm.value;
-  const edges = edgesOf(panel.outline).map(([a, b]): EdgeFacts => {
+  const edgeAt = (usualKind: string, a: Point, b: Point): EdgeFacts => {
     const away = outline.map((point) => distanceToSegment(point, a, b));
     return {
-      kind: kindAt(panel.supports ?? [], a, b),
+      kind: kindAt(panel.supports ?? [], a, b) ?? usualKind,
       gapMm: Math.min(...away),
       deepMm: Math.max(...away),
       coreEndsMm: panel.coreEndsMm ?? 'unknown',
       flangeMm,
     };
-  });
+  };
+  const edges = [
+    ...edgesOf(panel.outline).map(([a, b]) => edgeAt('other', a, b)),
+    ...(panel.holes ?? []).flatMap((hole) => edgesOf(hole).map(([a, b]) => edgeAt('hatch', a, b))),
+  ];
   const [nearest] = edges.filter(({ gapMm }) => gapMm < flangeMm).sort((a, b) => a.gapMm - b.gapMm);
   return nearest ?? 'none';
 }
@@ -206,10 +210,10 @@ function edgeOf({ record: { panel }, answers }: Job, outline: readonly Point[]):
 const ON_EDGE_MM = 60;
 const edgeKinds: readonly string[] = ['toe-rail', 'hull-joint', 'coaming', 'hatch'];
 
-const kindAt = (supports: readonly SupportLine[], a: Point, b: Point): string =>
+const kindAt = (supports: readonly SupportLine[], a: Point, b: Point): string | undefined =>
   supports.find(
     ({ kind, from, to }) =>
       edgeKinds.includes(kind) &&
       distanceToSegment(from, a, b) <= ON_EDGE_MM &&
       distanceToSegment(to, a, b) <= ON_EDGE_MM,
-  )?.kind ?? 'other';
+  )?.kind;

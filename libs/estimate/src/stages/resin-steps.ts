@@ -1,6 +1,6 @@
 import type { ResinStepRequest } from '#lib/resin';
 import type { BesideWork } from '../ladder/beside-opening.js';
-import { cardsFor, offIn, pottedCards } from '../ladder/hardware.js';
+import { cardsFor, offIn, pottedCards, pottingSteps } from '../ladder/hardware.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
@@ -25,7 +25,7 @@ export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[]
   ...beddingSteps(context),
   ...closingSteps(context),
   ...overlaySteps(context.job, context.quantities),
-  ...pottingStep(context),
+  ...pottingSteps(context.job, pottedCards(cardsFor(context.job, offIn(context.scope.plan.fittings)))),
   ...context.beside.steps,
   ...fairingStep(context),
 ];
@@ -115,22 +115,6 @@ function closingSteps({
     },
     { step: 'closing-plies', plies },
   ];
-}
-
-/** Pockets of one size are potted together. */
-function pottingStep({ job, scope: { plan } }: ResinContext): readonly ResinStepRequest[] {
-  const cards = pottedCards(cardsFor(job, offIn(plan.fittings)));
-  const sizes = [...new Set(cards.map(({ plugMm }) => plugMm))];
-  return sizes.map((plugMm) => {
-    const alike = cards.filter((card) => card.plugMm === plugMm);
-    return {
-      step: 'potting',
-      title: `Pot the holes of ${alike.map(({ id }) => id).join(', ')}`,
-      holes: alike.reduce((sum, { fasteners }) => sum + fasteners, 0),
-      diameterMm: plugMm,
-      depthMm: job.answers.core.thicknessMm.value,
-    };
-  });
 }
 
 /** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */

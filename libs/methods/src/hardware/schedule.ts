@@ -188,8 +188,19 @@ function plateFor(
 }
 
 /** Solid beyond the base, as thick as the core. */
+/** The solid under such a fitting by its card; none where a plug round each bolt is enough. */
+export function insertUnder(
+  kind: string,
+  statedBaseMm?: number,
+): Pick<Insert, 'lengthMm' | 'widthMm'> | undefined {
+  const usual = usualCards[kind] ?? usualCards['other'];
+  const baseMm = statedBaseMm ?? usual.baseMm;
+  const widthMm = Math.min(baseMm, usual.baseWidthMm ?? baseMm);
+  return insertFor({}, usual, { baseMm, widthMm, coreMm: 0 });
+}
+
 function insertFor(
-  { insertMm }: FittingStated,
+  { insertMm }: Pick<FittingStated, 'insertMm'>,
   { insertBeyondBaseMm }: UsualCard,
   { baseMm, widthMm, coreMm }: Omit<Sizes, 'fastenerMm'> & { readonly coreMm: number },
 ): Insert | undefined {

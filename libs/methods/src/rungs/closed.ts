@@ -222,6 +222,19 @@ const refusedNoTime: Test = (facts) => {
     : undefined;
 };
 
+/** Water that was in the core under a load has been there long enough to cost it strength: nobody leaves it there to dry. */
+const refusedWetUnderLoad: Test = (facts) =>
+  facts.place.core === 'wet-bonded' || isSaturated(facts)
+    ? refusedUnderLoad('wet core under it is replaced, not dried')(facts)
+    : undefined;
+
+/** Below fibre saturation, with a season under cover: most owners dry before they cut. */
+const hasItsSeason = ({ place: { moisturePercent }, deck: { daysAvailable } }: MethodFacts): boolean =>
+  isKnown(moisturePercent) &&
+  moisturePercent <= limits.saturationPercent &&
+  isKnown(daysAvailable) &&
+  daysAvailable >= limits.dryingSeasonDays;
+
 export const dryInPlace = defineMethod({
   code: 'dry-in-place',
   title: 'Stop the leak and dry the core in place',
@@ -261,6 +274,7 @@ export const dryInPlace = defineMethod({
           }
         : undefined,
     refusedNoTime,
+    refusedWetUnderLoad,
     ({ place: { badAreaM2, fittings } }) =>
       badAreaM2 === 0 && fittings.length === 0
         ? { code: 'nothing-to-dry', text: 'no place is named that would be dried', cite: commonPractice }
@@ -306,7 +320,7 @@ export const dryInPlace = defineMethod({
     unit: '%',
     cite: inPrint,
   }),
-  rank: () => 45,
+  rank: (facts) => (hasItsSeason(facts) ? 35 : 45),
   leavesUndone: () => [
     'the core stays, and with it whatever strength it has lost',
     'the boundary may prove rotten when holes are drilled: then it is opened',

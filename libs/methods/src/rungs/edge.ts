@@ -34,6 +34,7 @@ const refusedUnlessEdgeIs =
           code: 'other-edge',
           text: `the edge is a ${edge.kind.replace('-', ' ')}: ${what}`,
           cite: commonPractice,
+          wouldFit: 'an opening beside the edge, or routing out from its bare side',
         };
   };
 
@@ -79,7 +80,17 @@ export const edgeRoutAndFill = defineMethod({
         : undefined;
     },
   ],
-  conditions: [conditionOverlay],
+  conditions: [
+    conditionOverlay,
+    (facts) =>
+      edgeOf(facts)?.kind === 'hatch'
+        ? {
+            code: 'frame-off',
+            text: 'the frame comes off, the bare edge of the core is routed from its side, and the frame is bedded anew',
+            cite: inPrint,
+          }
+        : undefined,
+  ],
   suits: (facts) => {
     const edge = edgeOf(facts);
     const deepMm = edge?.deepMm ?? 0;

@@ -1,6 +1,7 @@
 import { commonPractice, fromMemory } from '../cites.js';
 import type { MethodFacts } from '../facts.js';
 import { isKnown } from '#lib/kernel';
+import { insertUnder } from '../hardware/schedule.js';
 import { limits, solidOverCoreKgPerM2 } from '../limits.js';
 import { defineMethod, type Test } from '../method.js';
 import {
@@ -322,7 +323,7 @@ export const wholePanel = defineMethod({
   ],
   suits: ({ deck }) => ({
     code: 'islands-everywhere',
-    text: `${(100 * deck.badShare).toFixed(0)} % of the panel is bad in ${deck.zoneCount} islands: edges and fairing of each would cost more than the panel`,
+    text: `${(100 * deck.badShare).toFixed(0)} % of the panel is bad${deck.zoneCount === 1 ? ' in one sweep: what is left sound would cost more to keep than to take' : ` in ${deck.zoneCount} islands: edges and fairing of each would cost more than the panel`}`,
     value: deck.badShare,
     limit: limits.wholePanelShare,
     cite: fromMemory,
@@ -337,6 +338,13 @@ export const wholePanel = defineMethod({
 
 const isLoaded = ({ place: { fittings } }: MethodFacts): boolean =>
   fittings.some(({ isHighlyLoaded, isOnPlace }) => isHighlyLoaded && isOnPlace);
+
+/** The solid that such a fitting asks for anyway takes in all the bad core. */
+const isUnderItsInsert = ({ place: { fittings, longMm, narrowMm } }: MethodFacts): boolean =>
+  fittings.some(({ kind, baseMm, isOnPlace }) => {
+    const insert = insertUnder(kind, isKnown(baseMm) ? baseMm : undefined);
+    return isOnPlace && insert !== undefined && longMm <= insert.lengthMm && narrowMm <= insert.widthMm;
+  });
 
 export const solidSpot = defineMethod({
   code: 'solid-spot',
@@ -363,15 +371,18 @@ export const solidSpot = defineMethod({
         : undefined,
   ],
   conditions: [conditionOverlay, referredUnderLoad],
-  suits: ({ place, deck }) => ({
-    code: 'small-and-loaded',
-    text: `${m2Words(place.badAreaM2)} filled solid adds ${(place.badAreaM2 * solidOverCoreKgPerM2(deck.coreMm)).toFixed(1)} kg`,
-    value: place.badAreaM2,
+  suits: (facts) => ({
+    code: isUnderItsInsert(facts) ? 'under-its-insert' : 'small-and-loaded',
+    text: `${isUnderItsInsert(facts) ? 'the solid that the fitting asks for takes in all of it: ' : ''}${m2Words(facts.place.badAreaM2)} filled solid adds ${(facts.place.badAreaM2 * solidOverCoreKgPerM2(facts.deck.coreMm)).toFixed(1)} kg`,
+    value: facts.place.badAreaM2,
     limit: limits.solidM2,
     unit: 'm2',
     cite: fromMemory,
   }),
-  rank: (facts) => (isLoaded(facts) ? 25 : facts.place.badAreaM2 <= limits.solidSmallM2 ? 52 : 62),
+  rank: (facts) => {
+    if (isLoaded(facts)) return 25;
+    return isUnderItsInsert(facts) || facts.place.badAreaM2 <= limits.solidSmallM2 ? 52 : 62;
+  },
   leavesUndone: () => ['the hard spot ends in core: its edge is tapered so that it does not crack there'],
   stages: [
     ...openedStages.slice(0, 6),

@@ -3854,6 +3854,8 @@ export type components = {
             readonly "primed-m2-coat"?: number;
             /** @description Length of rail. */
             readonly "rail-m"?: number;
+            /** @description None where the core lies bare, as at a hatch whose frame is off. */
+            readonly "slot-m"?: number;
             /** @description What is filled solid. */
             readonly "solid-l"?: number;
             /** @description Length of strip. */

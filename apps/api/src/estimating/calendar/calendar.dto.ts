@@ -57,6 +57,7 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['dry-set-up']) readonly 'dry-set-up'?: number;
   @Asked(driverAmountsQuestions['dry-reading']) readonly 'dry-reading'?: number;
   @Asked(driverAmountsQuestions['strip-m']) readonly 'strip-m'?: number;
+  @Asked(driverAmountsQuestions['slot-m']) readonly 'slot-m'?: number;
   @Asked(driverAmountsQuestions['injected-place']) readonly 'injected-place'?: number;
   @Asked(driverAmountsQuestions['laminate-pause-m2']) readonly 'laminate-pause-m2'?: number;
   @Asked(driverAmountsQuestions['joint-m']) readonly 'joint-m'?: number;
