@@ -3,7 +3,7 @@ import { operations } from '#lib/work';
 import type { Job } from '../job/job.js';
 
 /** What is bedded before the first of it sets, and why it is no more. */
-export interface BayInOpenTime {
+interface BayInOpenTime {
   readonly bayM2: number;
   readonly words: string;
 }
