@@ -115,7 +115,7 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
   if (openings.length === 1 || count <= MOST_CORNERS_WITH_PLAN)
     return [
       task('mark-out', jobPack.markOut, [
-        openingPlanFigure(request, PLAN_WITH_CORNERS_MM),
+        openingPlanFigure(request, PLAN_WITH_CORNERS_MM[request.paper]),
         ...openings.flatMap(corners),
       ]),
     ];
@@ -128,7 +128,8 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
 };
 
 const MOST_CORNERS_WITH_PLAN = 10;
-const PLAN_WITH_CORNERS_MM = 142;
+/** A Letter page is the shorter one. */
+const PLAN_WITH_CORNERS_MM = { a4: 142, letter: 120 } as const;
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
   task('section', request.reader.words.jobPack.section, [sectionFigure(request)]),
