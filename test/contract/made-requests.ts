@@ -60,7 +60,7 @@ export async function madeRequests(making: Making): Promise<Made> {
   for (; requests < making.count && Date.now() < making.untilMs; requests += 1) {
     // Each operation once in turn, then as they come.
     const operation = operations[requests] ?? oneOf(operations, maker.random);
-    const found = await tried(operation, maker);
+    const found = await tried(operation, maker).catch((failure: unknown) => unanswered(operation, failure));
     asked.add(operation.name);
     byStatus[found.status] = (byStatus[found.status] ?? 0) + 1;
     if (found.status >= 200 && found.status < 400) successful.add(operation.name);
@@ -98,7 +98,13 @@ interface Tried {
   readonly faults: readonly string[];
 }
 
+/** Nobody waits longer for an answer, and a connection that breaks is none. */
 const LONGEST_MS = 60_000;
+
+const unanswered = ({ name }: Operation, failure: unknown): Tried => ({
+  status: 0,
+  faults: [`${name} was not answered: ${String(failure)}`],
+});
 
 async function tried(operation: Operation, maker: Maker): Promise<Tried> {
   const path = pathOf(operation, maker);

@@ -2,7 +2,10 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 
-const root = path.resolve(import.meta.dirname, '../..');
+const above = path.resolve(import.meta.dirname, '../..');
+
+/** A bench is itself compiled, and finds its own build. */
+const root = path.basename(above) === 'dist' ? path.dirname(above) : above;
 
 /** The compiled file of a source, as customers run it. @throws when the build is older than what it was made from */
 export function compiledFile(source: string): string {

@@ -4,6 +4,8 @@ import { Defect } from '#lib/kernel';
 export interface Factor {
   readonly size: number;
   readonly lower: Float64Array;
+  /** Place of the first entry of each row that is not zero. */
+  readonly first: Int32Array;
 }
 
 /** Cholesky's factor; `matrix` is overwritten. Source: [ARITHMETIC]. */
@@ -18,7 +20,7 @@ export function factorOf(matrix: Float64Array, size: number): Factor {
       matrix[rowI + j] = j === i ? rootOf(sum) : sum / matrix[rowJ + j];
     }
   }
-  return { size, lower: matrix };
+  return { size, lower: matrix, first };
 }
 
 /** Zeros before the first entry of a row stay zeros in the factor. */
@@ -35,17 +37,19 @@ function rootOf(pivot: number): number {
   throw new Defect('A stiffness matrix was not positive');
 }
 
-/** Solves in place. */
-export function solveWith({ size, lower }: Factor, right: Float64Array): Float64Array {
-  for (let i = 0; i < size; i += 1) {
+/** Solves in place; what is zero in the factor, and before the first entry of the right side, is passed over. */
+export function solveWith({ size, lower, first }: Factor, right: Float64Array): Float64Array {
+  let start = 0;
+  while (start < size && right[start] === 0) start += 1;
+  for (let i = start; i < size; i += 1) {
     let sum = right[i];
-    for (let k = 0; k < i; k += 1) sum -= lower[i * size + k] * right[k];
+    for (let k = Math.max(start, first[i]); k < i; k += 1) sum -= lower[i * size + k] * right[k];
     right[i] = sum / lower[i * size + i];
   }
   for (let i = size - 1; i >= 0; i -= 1) {
     const value = right[i] / lower[i * size + i];
     right[i] = value;
-    for (let k = 0; k < i; k += 1) right[k] -= lower[i * size + k] * value;
+    for (let k = first[i]; k < i; k += 1) right[k] -= lower[i * size + k] * value;
   }
   return right;
 }
