@@ -138,6 +138,7 @@ function readingController(resource: Resource): Type {
     @Produces(JSON_TYPE, CSV_TYPE)
     @ApiOperation({ operationId: `list${many}`, summary: `Entries of an edition (${words}), as JSON or CSV` })
     @AnswersSchema(list, [CSV_TYPE])
+    @Refuses('not-found')
     async list(
       @CallerParam() caller: Caller,
       @Query() { edition, kind }: ItemsQueryDto,
