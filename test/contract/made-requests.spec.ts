@@ -33,7 +33,7 @@ describe('requests made from the contract', () => {
     expect(made.faults).toEqual([]);
     expect(made.operations).toBeGreaterThan(80);
     // Requests that nothing accepts would prove little.
-    expect(made.successful).toBeGreaterThan(40);
+    expect(made.successful).toBeGreaterThan(25);
   });
 
   test('an answer that breaks the contract would be seen', () => {
