@@ -1,6 +1,9 @@
 import { expect, test } from '@jest/globals';
-import { rectangle, type Point } from '#lib/geometry';
+import { areaMm2, rectangle, regionOf, type Point } from '#lib/geometry';
+import { chosenCut } from './cut-choice.js';
 import { estimateExtent, planOpenings, type Extent, type MapSettings, type Reading } from './index.js';
+import { settingsOf } from './map/settings.js';
+import { mapOf } from './map/survey-map.js';
 
 const panel = { outline: rectangle(0, 0, 2000, 1000) };
 const taps = Array.from({ length: 19 * 9 }, (_, index): Reading => {
@@ -13,19 +16,35 @@ const found = (map: MapSettings, readings: readonly Reading[] = taps): Extent =>
   return outcome.value;
 };
 
+const asSurveyed = found({});
+
 test('the dearer bad core left is, the wider the cut; and the chosen chance costs no more than its neighbours', () => {
-  const areas = [30, 120, 1500].map((leaveCostHPerM2) => found({ leaveCostHPerM2 }).mappedAreaM2);
+  const deck = regionOf(panel.outline);
+  const map = mapOf(deck, { readings: taps }, settingsOf());
+  const cutFor = (settings: MapSettings) =>
+    chosenCut({ panel, survey: { readings: taps }, map: settings }, deck, map);
+  const areas = [30, 120, 1500].map((leaveCostHPerM2) => areaMm2(cutFor({ leaveCostHPerM2 }).zones));
   expect(areas[0]).toBeLessThanOrEqual(areas[1]);
   expect(areas[1]).toBeLessThan(areas[2]);
-  const { cut } = found({});
-  const total = (one: Extent['cut']) => (one?.openingHours ?? 0) + (one?.leavingHours ?? 0);
+  const { choice } = cutFor({});
+  const total = ({ openingHours, leavingHours }: typeof choice) => openingHours + leavingHours;
   for (const cutProbability of [0.03, 0.06, 0.1, 0.2, 0.35, 0.6])
-    expect(total(cut)).toBeLessThanOrEqual(total(found({ cutProbability }).cut) + 1e-9);
-  expect(total(cut)).toBeLessThan(cut?.hoursWithoutOpening ?? 0);
+    expect(total(choice)).toBeLessThanOrEqual(total(cutFor({ cutProbability }).choice) + 1e-9);
+  expect(total(choice)).toBeLessThan(choice.hoursWithoutOpening);
+});
+
+test('a survey is cut as the choice on its map says', () => {
+  const { zones, choice } = chosenCut(
+    { panel, survey: { readings: taps } },
+    regionOf(panel.outline),
+    mapOf(regionOf(panel.outline), { readings: taps }, settingsOf()),
+  );
+  expect(asSurveyed.cut).toEqual(choice);
+  expect(asSurveyed.mappedAreaM2).toBeCloseTo(areaMm2(zones) / 1e6, 9);
 });
 
 test('a mapped boundary is cut as it stands, a drawn one with its margin', () => {
-  const { zones } = found({});
+  const { zones } = asSurveyed;
   const build = { outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: 12.7 } };
   const opened = (boundary: 'drawn' | 'mapped') => {
     const plan = planOpenings({ panel, ...build, zones: zones.map((zone) => ({ ...zone, boundary })) });

@@ -17,6 +17,11 @@ export const bestRangeMm: Readonly<Record<string, number>> = {
   'in from the edge': 300,
   'grown from seeds': 500,
   'blocks of scored core': 280,
+  // Set before the first run from the size of what is drawn, not found by a search.
+  'soaked': 500,
+  'ponds': 400,
+  'whole planks': 350,
+  'walked rot': 450,
 };
 
 export interface Known {

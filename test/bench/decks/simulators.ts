@@ -1,4 +1,6 @@
 import type { RandomStream } from '#lib/kernel';
+import { FourthCrew, fourthCrews, type FourthCrewName } from './fourth-crew.js';
+import { fourthDamages, fourthDeck, type FourthDamage } from './fourth-truth.js';
 import { bestRangeMm } from './oracle.js';
 import { heldOutTeams, Surveyor, teams, type Team } from './survey.js';
 import type { Setting, Simulated } from './trial.js';
@@ -36,6 +38,13 @@ function unseen(damage: UnseenDamage, name: UnseenCrewName, share: number, rando
   return { deck, crew, known };
 }
 
+function fourth(damage: FourthDamage, name: FourthCrewName, share: number, random: RandomStream): Simulated {
+  const deck = fourthDeck(damage, share, random);
+  const crew = new FourthCrew(deck, name, random);
+  const known = { team: crew.average(), share: deck.badShare, rangeMm: bestRangeMm[damage] };
+  return { deck, crew, known };
+}
+
 export const simulatorSets = {
   tuned: {
     title: 'Decks the map was built on',
@@ -61,10 +70,22 @@ export const simulatorSets = {
     share: [0.16, 0.9],
     seed: 31_415_926,
   },
+  fourth: {
+    title: 'Fourth: another make of decks and listeners, after the map was settled',
+    cells: fourthDamages.flatMap((damage) =>
+      fourthCrews.map((team) => ({
+        damage,
+        team,
+        made: (share: number, random: RandomStream) => fourth(damage, team, share, random),
+      })),
+    ),
+    share: [0.2, 0.85],
+    seed: 60_221_408,
+  },
 } as const satisfies Readonly<Record<string, SimulatorSet>>;
 
 export type SetName = keyof typeof simulatorSets;
-export const setNames: readonly SetName[] = ['tuned', 'held', 'unseen'];
+export const setNames: readonly SetName[] = ['tuned', 'held', 'unseen', 'fourth'];
 
 /** Of each cell the deck of this number, with so many readings. */
 export const settingsOf = (set: SetName, count: number, deck: number): readonly Setting[] => {
