@@ -1,8 +1,8 @@
 import {
   decimal,
-  decimalFrom,
   decimalFromNumber,
   decimalString,
+  exactDecimal,
   moneyJson,
   powerOfTen,
   priceOf,
@@ -102,7 +102,7 @@ function packsPriceOf({ packs }: LineRequest): Decimal | undefined {
   if (packs === undefined) return undefined;
   const places = 12;
   const scaled = packs.reduce((sum, { count, price }) => {
-    const read = decimalFrom(price) ?? decimal(0n, 0);
+    const read = exactDecimal(price);
     return sum + BigInt(count) * read.scaled * powerOfTen(places - read.places);
   }, 0n);
   return decimal(scaled, places);

@@ -2,9 +2,9 @@ import { Defect, problem, refusal, success, type Outcome } from '#lib/kernel';
 import {
   addMoney,
   decimalFrom,
+  exactMoney,
   findCurrency,
   money,
-  moneyFrom,
   moneyJson,
   noMoney,
   roundedDivision,
@@ -76,14 +76,14 @@ export function compareRevisions(
   }
   const lines = pairsOf(before, after).map((pair) => lineChange(pair, currency, reasons));
   const lineSum = sumMoney(
-    lines.map(({ difference }) => read(difference, currency)),
+    lines.map(({ difference }) => exactMoney(difference)),
     currency,
   );
-  const difference = subtractMoney(read(after.direct, currency), read(before.direct, currency));
+  const difference = subtractMoney(exactMoney(after.direct), exactMoney(before.direct));
   if (lineSum.minor !== difference.minor)
     throw new Defect('The differences of the lines do not make the difference of the totals');
   const net = Number(before.net.amount);
-  const change = subtractMoney(read(after.net, currency), read(before.net, currency));
+  const change = subtractMoney(exactMoney(after.net), exactMoney(before.net));
   return success({
     currency: after.currency,
     lines,
@@ -92,9 +92,6 @@ export function compareRevisions(
     ...(net === 0 ? {} : { shareOfBefore: (Number(after.net.amount) - net) / net }),
   });
 }
-
-const read = ({ amount }: MoneyJson, currency: Currency): Money =>
-  moneyFrom(amount, currency) ?? noMoney(currency);
 
 interface Pair {
   readonly before: DocumentLine | undefined;
@@ -114,8 +111,8 @@ function pairsOf(before: PricedDocument, after: PricedDocument): readonly Pair[]
 function lineChange({ before, after }: Pair, currency: Currency, reasons: RevisionReasons): LineChange {
   const known = after ?? before;
   if (known === undefined) throw new Defect('A change of no line');
-  const amountBefore = before === undefined ? noMoney(currency) : read(before.amount, currency);
-  const amountAfter = after === undefined ? noMoney(currency) : read(after.amount, currency);
+  const amountBefore = before === undefined ? noMoney(currency) : exactMoney(before.amount);
+  const amountAfter = after === undefined ? noMoney(currency) : exactMoney(after.amount);
   const difference = subtractMoney(amountAfter, amountBefore);
   const byQuantity = quantityEffect({ before, after }, difference);
   const change = changeOf({ before, after }, difference);
@@ -154,7 +151,7 @@ function quantityEffect({ before, after }: Pair, difference: Money): Money {
     return difference;
   const places = Math.max(old.places, now.places);
   const scaled = (one: typeof old): bigint => one.scaled * 10n ** BigInt(places - one.places);
-  const amount = read(before.amount, difference.currency);
+  const amount = exactMoney(before.amount);
   return money(
     roundedDivision(amount.minor * (scaled(now) - scaled(old)), scaled(old), 'half-away-from-zero'),
     difference.currency,
@@ -215,7 +212,7 @@ function totalsOf(before: PricedDocument, after: PricedDocument, currency: Curre
     name,
     before: pick(before),
     after: pick(after),
-    difference: moneyJson(subtractMoney(read(pick(after), currency), read(pick(before), currency))),
+    difference: moneyJson(subtractMoney(exactMoney(pick(after)), exactMoney(pick(before)))),
   });
   const titles = new Map(
     [...before.sections, ...after.sections].map(({ section, title }) => [section, title]),
@@ -269,10 +266,10 @@ export function changeOrder(comparison: RevisionComparison, request: ChangeOrder
   if (currency === undefined) throw new Defect(`A comparison in ${comparison.currency}`);
   const total = (code: (typeof stepNames)[number]): TotalChange =>
     comparison.totals.find((one) => one.code === code) ?? missing(code);
-  const before = read(total('net').before, currency);
-  const first = request.firstSum?.currency === currency.code ? read(request.firstSum, currency) : before;
+  const before = exactMoney(total('net').before);
+  const first = request.firstSum?.currency === currency.code ? exactMoney(request.firstSum) : before;
   const isAbove = (test: (minor: bigint) => boolean) =>
-    comparison.lines.filter(({ difference }) => test(read(difference, currency).minor));
+    comparison.lines.filter(({ difference }) => test(exactMoney(difference).minor));
   return {
     title: `Change order ${request.number} to ${request.reference}, ${request.date}`,
     reason: request.reason,
@@ -285,7 +282,7 @@ export function changeOrder(comparison: RevisionComparison, request: ChangeOrder
       { name: 'This change order', amount: comparison.difference },
       {
         name: 'Sum after this change order, without tax',
-        amount: moneyJson(addMoney(before, read(comparison.difference, currency))),
+        amount: moneyJson(addMoney(before, exactMoney(comparison.difference))),
       },
       { name: 'Tax on the whole', amount: total('tax').after },
       { name: 'Sum with tax', amount: total('gross').after },

@@ -11,14 +11,16 @@ import {
 } from '#lib/kernel';
 import {
   addMoney,
+  currencyCodes,
   decimal,
-  decimalFrom,
   decimalFromNumber,
   decimalString,
+  exactDecimal,
   findCurrency,
-  currencyCodes,
   moneyFrom,
+  moneyIn,
   moneyJson,
+  noMoney,
   subtractMoney,
   sumMoney,
   type Currency,
@@ -168,7 +170,7 @@ function priced(request: RollUpRequest): Outcome<PricedRequest> {
 }
 
 const none = decimal(0n, 0);
-const read = (text: string | undefined): Decimal => (text === undefined ? none : (decimalFrom(text) ?? none));
+const read = (text: string | undefined): Decimal => (text === undefined ? none : exactDecimal(text));
 
 const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
   currency,
@@ -176,14 +178,14 @@ const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
   taxGroups: request.taxGroups.map(({ code, percent }) => ({ code, percent: read(percent) })),
   overheadPercent: read(request.overheadPercent),
   profitPercent: read(request.profitPercent),
-  provisional: moneyFrom(request.provisional ?? '0', currency) ?? { minor: 0n, currency },
+  provisional: request.provisional === undefined ? noMoney(currency) : moneyIn(request.provisional, currency),
   contingency: contingencyTerms(request, currency),
 });
 
 function contingencyTerms({ contingency }: RollUpRequest, currency: Currency): TotalsTerms['contingency'] {
   if (contingency === undefined) return { percent: none };
   if ('percent' in contingency) return { percent: read(contingency.percent) };
-  return { amount: moneyFrom(contingency.amount, currency) ?? { minor: 0n, currency } };
+  return { amount: moneyIn(contingency.amount, currency) };
 }
 
 function pricedLine(

@@ -58,7 +58,13 @@ export function findCurrency(code: string): Currency | undefined {
 /** Money that the program wrote itself, read back to the cent. */
 export function exactMoney({ amount, currency }: MoneyJson): Money {
   const known = findCurrency(currency);
-  const read = known === undefined ? undefined : moneyFrom(amount, known);
-  if (read === undefined) throw new Defect(`${amount} ${currency} is no money`);
+  if (known === undefined) throw new Defect(`${amount} ${currency} is no money`);
+  return moneyIn(amount, known);
+}
+
+/** An amount of which it was made sure before that it can be read. */
+export function moneyIn(amount: string, currency: Currency): Money {
+  const read = moneyFrom(amount, currency);
+  if (read === undefined) throw new Defect(`${amount} ${currency.code} is no money`);
   return read;
 }

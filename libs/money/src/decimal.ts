@@ -1,3 +1,4 @@
+import { Defect } from '#lib/kernel';
 import { roundedDivision, type Rounding } from './rounding.js';
 
 /** An exact decimal: `scaled / 10^places`. */
@@ -20,6 +21,13 @@ export function decimalFrom(text: string): Decimal | undefined {
 const powers = Array.from({ length: 40 }, (_, places) => 10n ** BigInt(places));
 
 export const powerOfTen = (places: number): bigint => powers[places] ?? 10n ** BigInt(places);
+
+/** A decimal of which it was made sure before that it can be read. */
+export function exactDecimal(text: string): Decimal {
+  const read = decimalFrom(text);
+  if (read === undefined) throw new Defect(`${text} is no decimal`);
+  return read;
+}
 
 /** A measured number fixed to a number of decimal places: the one place where a float enters money. */
 export function decimalFromNumber(value: number, places: number, rounding: Rounding): Decimal {

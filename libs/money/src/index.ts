@@ -1,9 +1,10 @@
-export { currencyCodes, exactMoney, findCurrency } from './currencies.js';
+export { currencyCodes, exactMoney, findCurrency, moneyIn } from './currencies.js';
 export {
   decimal,
   decimalFrom,
   decimalFromNumber,
   decimalString,
+  exactDecimal,
   powerOfTen,
   type Decimal,
 } from './decimal.js';

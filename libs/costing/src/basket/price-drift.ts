@@ -2,7 +2,7 @@ import type { PriceList } from '#lib/catalogue';
 import {
   findCurrency,
   money,
-  moneyFrom,
+  moneyIn,
   moneyJson,
   noMoney,
   subtractMoney,
@@ -70,7 +70,7 @@ interface Drifted {
 }
 
 const timesCount = (price: string, count: number, currency: Currency): Money =>
-  money((moneyFrom(price, currency)?.minor ?? 0n) * BigInt(count), currency);
+  money(moneyIn(price, currency).minor * BigInt(count), currency);
 
 function summed(drifts: readonly Drifted[], currency: Currency): PriceDrift {
   const kept = drifts.flatMap(({ then, now }) => (now === undefined ? [] : [{ then, now }]));

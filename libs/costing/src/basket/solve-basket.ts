@@ -1,15 +1,14 @@
 import { DEFAULT_TIME_LIMIT_S } from './questions.js';
 import { Defect, refusal, success, type Outcome } from '#lib/kernel';
 import {
+  exactMoney,
   findCurrency,
   money,
-  moneyFrom,
   moneyJson,
   noMoney,
   spread,
   subtractMoney,
   type Currency,
-  type Money,
   type MoneyJson,
 } from '#lib/money';
 import type { Basket, BasketOrder, Proof, SecondBest } from './basket.js';
@@ -278,12 +277,9 @@ function compared(plan: BasketPlan, purchase: Purchase, order: BasketOrder): Omi
   const second = explainedOrder(plan, purchase);
   return {
     ...second,
-    difference: moneyJson(subtractMoney(moneyOf(second.total, plan), moneyOf(order.total, plan))),
+    difference: moneyJson(subtractMoney(exactMoney(second.total), exactMoney(order.total))),
   };
 }
-
-const moneyOf = ({ amount }: MoneyJson, { currency }: BasketPlan): Money =>
-  moneyFrom(amount, currency) ?? noMoney(currency);
 
 function dearestGood(plan: BasketPlan, { packs }: Purchase): Other {
   const spent = (good: number): number =>
@@ -323,7 +319,7 @@ function byEstimate(plan: BasketPlan, { packs }: Purchase, order: BasketOrder): 
   const shares = estimates.map((estimate) => BigInt(Math.round(weights.get(estimate) ?? 0)));
   if (shares.every((share) => share === 0n))
     return estimates.map((estimate) => ({ estimate, amount: moneyJson(noMoney(plan.currency)) }));
-  const amounts = spread(moneyOf(order.total, plan), shares);
+  const amounts = spread(exactMoney(order.total), shares);
   return estimates.map((estimate, index) => ({ estimate, amount: moneyJson(amounts[index]) }));
 }
 

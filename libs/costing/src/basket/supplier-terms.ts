@@ -1,5 +1,5 @@
 import type { Supplier } from '#lib/catalogue';
-import { moneyFrom, noMoney, type Currency, type Money } from '#lib/money';
+import { moneyIn, noMoney, type Currency, type Money } from '#lib/money';
 import type { Transport } from './questions.js';
 
 /** What a supplier asks besides the price of the goods, for this way of transport. */
@@ -21,7 +21,7 @@ export function termsOf(
   transport: Transport | undefined,
 ): SupplierTerms {
   const read = (text: string | undefined): Money =>
-    (text === undefined ? undefined : moneyFrom(text, currency)) ?? noMoney(currency);
+    text === undefined ? noMoney(currency) : moneyIn(text, currency);
   const carried = (text: string | undefined): Money => read(transport === 'collect' ? undefined : text);
   return {
     code: supplier.code,

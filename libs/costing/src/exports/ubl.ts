@@ -1,16 +1,14 @@
 import { create } from 'xmlbuilder2';
 import {
   decimalFrom,
+  exactMoney,
   findCurrency,
-  moneyFrom,
   moneyJson,
-  noMoney,
   priceOf,
   rate,
   subtractMoney,
   sumMoney,
   type Currency,
-  type Money,
   type MoneyJson,
 } from '#lib/money';
 import { Defect } from '#lib/kernel';
@@ -110,7 +108,7 @@ function orderContent(
   ].flat();
   const chargeTotal = sumMoney(
     [order.delivery, order.cutFees, order.hazardSurcharge, order.oversizeFreight].map((one) =>
-      exact(one, currency),
+      exactMoney(one),
     ),
     currency,
   );
@@ -138,9 +136,6 @@ const currencyOf = ({ currency }: MoneyJson): Currency => {
   if (found === undefined) throw new Defect(`Money in ${currency}`);
   return found;
 };
-
-const exact = ({ amount }: MoneyJson, currency: Currency): Money =>
-  moneyFrom(amount, currency) ?? noMoney(currency);
 
 const charge = (reason: string, amount: MoneyJson): readonly Content[] =>
   Number(amount.amount) === 0
@@ -194,9 +189,7 @@ export function ublQuotation(priced: PricedDocument, head: QuotationHead): strin
   const currency = currencyOf(priced.net);
   const charges = priced.taxes.flatMap((group) => chargeOfGroup(group, priced, currency));
   const chargeTotal = sumMoney(
-    [priced.overhead, priced.profit, priced.provisional, priced.contingency].map((one) =>
-      exact(one, currency),
-    ),
+    [priced.overhead, priced.profit, priced.provisional, priced.contingency].map((one) => exactMoney(one)),
     currency,
   );
   return document('Quotation', {
@@ -234,10 +227,10 @@ const loadingsNote = ({ overhead, profit, provisional, contingency, currency }: 
 /** What the taxable amount of a group holds above the lines of the group. */
 function chargeOfGroup(group: TaxedGroup, { lines }: PricedDocument, currency: Currency): readonly Content[] {
   const own = sumMoney(
-    lines.filter(({ taxGroup }) => taxGroup === group.code).map(({ amount }) => exact(amount, currency)),
+    lines.filter(({ taxGroup }) => taxGroup === group.code).map(({ amount }) => exactMoney(amount)),
     currency,
   );
-  const loadings = moneyJson(subtractMoney(exact(group.taxable, currency), own));
+  const loadings = moneyJson(subtractMoney(exactMoney(group.taxable), own));
   return charge('Overhead, profit, provisional sums and contingency', loadings).map((one) => ({
     ...one,
     'cac:TaxCategory': taxCategory(group),
@@ -294,7 +287,7 @@ function quotedPrice({ quantity, unitRate, amount, unit, packs }: DocumentLine, 
     packs.length === 0 &&
     charged !== undefined &&
     price !== undefined &&
-    priceOf(charged, rate(price, currency, unit), commercialRounding).minor === exact(amount, currency).minor;
+    priceOf(charged, rate(price, currency, unit), commercialRounding).minor === exactMoney(amount).minor;
   return isExact
     ? { 'cbc:PriceAmount': amountOf(unitRate), 'cbc:BaseQuantity': quantityOf('1', unit) }
     : { 'cbc:PriceAmount': amountOf(amount), 'cbc:BaseQuantity': quantityOf(quantity.charged, unit) };

@@ -2,6 +2,7 @@ import { problem, type Problem } from '#lib/kernel';
 import { ask, askList, askText, faultsIn, type AnswersTo } from '#lib/asking';
 import {
   instantFaults,
+  exactInstant,
   readInstant,
   writeInstant,
   zoneFaults,
@@ -90,7 +91,7 @@ interface KnownZone {
   readonly at: ZoneOffset | undefined;
 }
 
-export const epochOf = (hour: { readonly at: string }): number => readInstant(hour.at)?.epochMs ?? Number.NaN;
+export const epochOf = (hour: { readonly at: string }): number => exactInstant(hour.at).epochMs;
 
 function stepFaults({ hours }: Forecast, at: string, zone: KnownZone | undefined): readonly Problem[] {
   return hours.slice(1).flatMap((hour, index) => {

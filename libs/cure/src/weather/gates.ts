@@ -1,5 +1,6 @@
 import type { Coating, ResinSystem } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
+import { Defect } from '#lib/kernel';
 import type { GateKind } from '#lib/work';
 
 /** One condition that work waits for. */
@@ -30,7 +31,8 @@ const MOST_WIND_M_PER_S = 10;
 
 /** Limits of a resin with its hardener: from its catalogue entry. */
 export function resinLimits(resin: ResinSystem, hardenerCode: string): GateLimits {
-  const hardener = resin.hardeners.find(({ code }) => code === hardenerCode) ?? resin.hardeners[0];
+  const hardener = resin.hardeners.find(({ code }) => code === hardenerCode);
+  if (hardener === undefined) throw new Defect(`"${resin.code}" has no hardener "${hardenerCode}"`);
   return {
     kind: 'resin',
     coldestC: hardener.lowestTemperatureC.value,

@@ -1,4 +1,4 @@
-import { problem, type Problem } from '#lib/kernel';
+import { Defect, problem, type Problem } from '#lib/kernel';
 
 /** A moment with the offset it was written with. */
 export interface Instant {
@@ -26,6 +26,13 @@ export function readInstant(text: string): Instant | undefined {
   return isReal && Math.abs(offsetMin) < MOST_OFFSET_MIN
     ? { epochMs: localMs - offsetMin * 60_000, offsetMin }
     : undefined;
+}
+
+/** An instant of which it was made sure before that it can be read. */
+export function exactInstant(text: string): Instant {
+  const read = readInstant(text);
+  if (read === undefined) throw new Defect(`${text} is no instant`);
+  return read;
 }
 
 /** No clock on earth stands farther from UTC. */

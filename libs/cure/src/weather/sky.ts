@@ -1,7 +1,7 @@
 import { deckTemperature, type DeckWarmth } from './deck.js';
 import { epochOf, type Forecast, type ForecastHour } from './forecast.js';
 import { dewPointOf } from './humid-air.js';
-import { readInstant, zoneOffset, type ZoneOffset } from './instant.js';
+import { exactInstant, zoneOffset, type ZoneOffset } from './instant.js';
 import type { NightAir } from './night-sky.js';
 
 /** A forecast worked out once: deck, dew point, and what falls from the sky. */
@@ -57,7 +57,7 @@ export interface PlaceClock {
 export function clockOf({ timeZone, hours }: Forecast): PlaceClock {
   const zone = timeZone === undefined ? undefined : zoneOffset(timeZone);
   if (timeZone !== undefined && zone !== undefined) return { name: timeZone, offset: zone };
-  const { offsetMin = 0 } = readInstant(hours[0].at) ?? {};
+  const { offsetMin } = exactInstant(hours[0].at);
   return { name: offsetMin === 0 ? 'UTC' : hours[0].at.slice(-6), offset: () => offsetMin };
 }
 

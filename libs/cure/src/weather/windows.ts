@@ -24,7 +24,7 @@ import {
   type Requirement,
 } from './gates.js';
 import { gelEnds } from './gel-ends.js';
-import { instantFaults, readInstant, writeInstant } from './instant.js';
+import { exactInstant, instantFaults, readInstant, writeInstant } from './instant.js';
 import { HOUR_MS, skyOf, type Sky } from './sky.js';
 import { worksAt, type WorkTimes } from './working-time.js';
 
@@ -299,7 +299,7 @@ function windowAt(sky: Sky, [from, to]: readonly [number, number], limitedBy: Wi
 
 /** The end of an hour, written with the offset of its start. */
 const endOf = ({ hours }: Sky, hour: number): string => {
-  const { epochMs, offsetMin } = readInstant(hours[hour].at) ?? { epochMs: Number.NaN, offsetMin: 0 };
+  const { epochMs, offsetMin } = exactInstant(hours[hour].at);
   return writeInstant(epochMs + HOUR_MS, offsetMin);
 };
 

@@ -1,7 +1,8 @@
 import type { CostRollUp } from '#lib/costing';
-import { addMoney, exactMoney, moneyFrom, moneyJson, money, proportionOf, type Money } from '#lib/money';
+import { addMoney, exactMoney, money, moneyIn, moneyJson, proportionOf, type Money } from '#lib/money';
 import { commercialRounding } from '#lib/costing';
 import type { Totals } from '../document/estimate-document.js';
+import { causeOf } from '../stages/pricing-stage.js';
 import { PARTS, type CostContext } from '../stages/cost-context.js';
 
 /** Attributable, prior and improvement as three sums with tax; wear comes off the parts, and the deductible last. */
@@ -13,7 +14,7 @@ export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['ins
     const found = rollUp.byCause.find((one) => one.causeClass === causeClass);
     return found === undefined ? none : exactMoney(found.gross);
   };
-  const cause = job.record.cause?.causeClass ?? 'pre-existing';
+  const cause = causeOf(job.record.cause?.causeClass);
   const better = bettermentOf(context, rollUp);
   const less = (whole: Money, isIts: boolean): Money =>
     money(whole.minor - (isIts ? better.minor : 0n), currency);
@@ -21,7 +22,8 @@ export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['ins
   const prior = less(addMoney(of('pre-existing'), of('maintenance')), cause !== 'sudden');
   const improvement = better;
   const wear = cause === 'sudden' ? exactMoney(rollUp.depreciation.depreciation) : none;
-  const deductible = moneyFrom(job.record.pricing?.deductible ?? '0', currency) ?? none;
+  const stated = job.record.pricing?.deductible;
+  const deductible = stated === undefined ? none : moneyIn(stated, currency);
   const left = attributable.minor - wear.minor - deductible.minor;
   return {
     attributable: moneyJson(attributable),
