@@ -247,7 +247,24 @@ function unionSchema(type) {
     ...rest.map(schemaOf),
   ];
   if (choices.length === 1) return choices[0];
-  return { oneOf: choices };
+  return { oneOf: choices, ...(rest.length === choices.length ? toldApart(rest) : {}) };
+}
+
+/** Named objects of which each has one word of its own in the same member are told apart by it. */
+function toldApart(types) {
+  if (types.length < 2 || !types.every(isNamed)) return {};
+  const propertyName = ['kind', 'type'].find((name) =>
+    types.every((type) => ownWord(type, name) !== undefined),
+  );
+  if (propertyName === undefined) return {};
+  const mapping = types.map((type) => [ownWord(type, propertyName), schemaOf(type).$ref]);
+  return { discriminator: { propertyName, mapping: Object.fromEntries(mapping) } };
+}
+
+function ownWord(type, name) {
+  const property = checker.getPropertyOfType(type, name);
+  const word = property && checker.getTypeOfSymbol(property);
+  return word?.isStringLiteral() === true ? word.value : undefined;
 }
 
 function tupleSchema(type) {

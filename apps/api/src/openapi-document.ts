@@ -5,14 +5,15 @@ import { headersOf } from './edge/endpoint.js';
 import { eventTypes, type EventType } from './events/service-event.js';
 import { idempotencyHeader } from './idempotency/idempotency-header.js';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
-import { otherPathPattern, pathPatterns } from './edge/path.guard.js';
 import { decimalsByUnit, LEAST_DIGITS, OTHER_DIGITS } from './edge/precision.js';
 import { UNITS_HEADER } from './edge/units.js';
 import { schemasWithUsDisplay } from './edge/us-display.js';
 import { isRecord } from './edge/dto/field.js';
-import { leastRecord } from './inputs/least-record.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
+import { addExamples } from './openapi-examples.js';
+import { describeLike } from './openapi-likeness.js';
+import { addPathParts } from './openapi-paths.js';
 import { shareEqualParts } from './openapi-sharing.js';
 
 type Node = Record<string, unknown>;
@@ -23,7 +24,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   addSchemas(document);
   forEachOperation(document, addIdempotencyKey);
   forEachOperation(document, addCommonAnswers);
-  forEachOperation(document, addPathPatterns);
+  forEachOperation(document, addPathParts);
   addWebhooks(document);
   addExamples(document);
   inModernForm(document);
@@ -48,6 +49,8 @@ const builder = (): DocumentBuilder =>
       ].join('\n'),
     )
     .setVersion('1.0.0')
+    .setLicense('No licence is granted yet; the owner decides', '')
+    .addServer('/', 'The service that this document was fetched from.')
     .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
     .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')
     .addTag('Operations', 'Work that is answered later.')
@@ -79,6 +82,7 @@ function addSchemas(document: OpenAPIObject): void {
   const names = [requests, problemSchemas, generatedSchemas].flatMap((part) => Object.keys(part));
   const taken = names.filter((name, index) => names.indexOf(name) !== index);
   if (taken.length > 0) throw new Defect(`Two meanings share a schema name: ${taken.join(', ')}`);
+  describeLike(schemas, 'DefectRecord', 'DefectRecordInput');
   const sorted = Object.fromEntries(Object.entries(schemas).sort(([a], [b]) => (a < b ? -1 : 1)));
   document.components = Object.assign({}, document.components, { schemas: sorted });
 }
@@ -106,17 +110,6 @@ const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
   );
 
 const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
-
-const examples: Readonly<Record<string, unknown>> = {
-  '/v1/estimates': leastRecord,
-  '/v1/estimating/variants': {
-    record: leastRecord,
-    variants: [
-      { code: 'relay', method: { skin: 'relay' } },
-      { code: 're-bed', method: { skin: 're-bed' } },
-    ],
-  },
-};
 
 /** What is posted to endpoints, by its type: the same shapes as in the feed. */
 function addWebhooks(document: OpenAPIObject): void {
@@ -159,15 +152,6 @@ const webhookHeaders = {
     '`v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced.',
 } as const;
 
-function addExamples(document: OpenAPIObject): void {
-  for (const [path, example] of Object.entries(examples)) {
-    const body = document.paths[path]?.post?.requestBody;
-    if (body === undefined || !('content' in body))
-      throw new Defect(`There is no request body at ${path} to give an example for`);
-    Object.assign(body.content['application/json'], { example });
-  }
-}
-
 const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
 
 type Change = (operation: Node, path: string, method: string) => void;
@@ -184,16 +168,6 @@ function operationsOf(document: OpenAPIObject): readonly Node[] {
   const operations: Node[] = [];
   forEachOperation(document, (operation) => operations.push(operation));
   return operations;
-}
-
-/** A part of a path is looked at before anything is asked about it, by the pattern that is documented. */
-function addPathPatterns(operation: Node): void {
-  const parameters = Array.isArray(operation.parameters) ? operation.parameters.filter(isRecord) : [];
-  for (const parameter of parameters) {
-    if (parameter.in !== 'path') continue;
-    const pattern = pathPatterns[String(parameter.name)] ?? otherPathPattern;
-    Object.assign(parameter, { schema: { type: 'string', pattern } });
-  }
 }
 
 /** Every change takes an Idempotency-Key; calculations store nothing, so that asking twice is harmless without one. */
@@ -217,6 +191,8 @@ function addIdempotencyKey(operation: Node, _: string, method: string): void {
 function addCommonAnswers(operation: Node, path: string): void {
   const responses = recordAt(operation, 'responses');
   const isGuarded = operation.security !== undefined;
+  // Said in so many words, so that nobody takes it for forgotten.
+  if (!isGuarded) operation.security = [];
   const kinds: ProblemKind[] = [
     'not-acceptable',
     'too-many-requests',
@@ -246,7 +222,7 @@ function completeAnswer(status: string, response: unknown): void {
   const allow = status === '405' ? { Allow: header('Methods that fit.', 'string') } : {};
   Object.assign(response, {
     headers: {
-      'X-Request-Id': { $ref: '#/components/headers/RequestId' },
+      ...everyAnswer,
       ...retryAfter,
       ...allow,
       ...(isRecord(response.headers) ? response.headers : {}),
@@ -261,7 +237,26 @@ function completeAnswer(status: string, response: unknown): void {
   });
 }
 
-const header = (description: string, type: string): Node => ({ description, schema: { type } });
+const header = (description: string, type: string): Node => ({
+  description,
+  schema: type === 'integer' ? { type, format: 'int32', minimum: 0, maximum: 86_400 } : { type },
+});
+
+const sharedHeaders = {
+  'X-Request-Id': 'Identifies the request in logs; sent back as given when the caller sets it.',
+  'Traceparent': 'W3C Trace Context: the span in which the request was answered.',
+  'RateLimit':
+    'What is left of the limits of key and organisation, and in how many seconds they are whole again (IETF draft).',
+  'RateLimit-Policy': 'The limits themselves (IETF draft).',
+  'Access-Control-Allow-Origin': 'The origin of the page that asked, where it is allowed to.',
+} as const;
+
+const componentOf = (name: string): string => name.replace(/^X-|-/g, '');
+
+/** Fields that any answer may carry. */
+const everyAnswer: Node = Object.fromEntries(
+  Object.keys(sharedHeaders).map((name) => [name, { $ref: `#/components/headers/${componentOf(name)}` }]),
+);
 
 function recordAt(parent: Node, key: string): Node {
   const found = parent[key];
@@ -273,12 +268,9 @@ function recordAt(parent: Node, key: string): Node {
 function inModernForm(document: OpenAPIObject): void {
   document.components = {
     ...document.components,
-    headers: {
-      RequestId: {
-        description: 'Identifies the request in logs; sent back as given when the caller sets it.',
-        schema: { type: 'string' },
-      },
-    },
+    headers: Object.fromEntries(
+      Object.entries(sharedHeaders).map(([name, words]) => [componentOf(name), header(words, 'string')]),
+    ),
   };
   modernise(document);
 }

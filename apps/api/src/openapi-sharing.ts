@@ -1,6 +1,7 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { isRecord } from './edge/dto/field.js';
 import { problemKinds } from './edge/problems.js';
+import { nameOfPathPart } from './openapi-paths.js';
 
 type Node = Record<string, unknown>;
 
@@ -69,9 +70,11 @@ function refusalUse(use: Use): readonly Use[] {
 const parameterUses = ({ parameters }: Node): readonly Use[] =>
   Array.isArray(parameters)
     ? parameters.flatMap((part: unknown, key) =>
-        isRecord(part) ? [{ holder: parameters, key, part, name: inPascalCase(String(part.name)) }] : [],
+        isRecord(part) ? [{ holder: parameters, key, part, name: parameterName(part) }] : [],
       )
     : [];
+
+const parameterName = (part: Node): string => nameOfPathPart(part) ?? inPascalCase(String(part.name));
 
 const inPascalCase = (words: string): string =>
   words.replace(/(?:^|-)(\w)/g, (_, letter: string) => letter.toUpperCase());

@@ -84,10 +84,15 @@ export interface Answer<T> {
 
 /** One default that an answer rests on, as a reader of the estimate sees it. */
 export interface Assumption {
+  /** JSON Pointer to the question nobody answered. */
   readonly at: string;
+  /** What was asked. */
   readonly meaning: string;
+  /** What was taken instead, as text. */
   readonly value: string;
+  /** Why that was taken. */
   readonly because: string;
+  /** What the default leans on. */
   readonly source: string;
 }
 

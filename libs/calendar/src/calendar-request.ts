@@ -251,68 +251,123 @@ export interface ScenarioDays {
 }
 
 export interface PlannedTask {
+  /** Code of the planned task. */
   readonly code: string;
   /** Code of the operation it is a cycle of, or its own. */
   readonly operation: string;
+  /** What the planned task does. */
   readonly title: string;
+  /** Part of the job that the task belongs to. */
   readonly phase: Phase;
+  /** Skill that the task needs. */
   readonly skill: Skill;
+  /** What the weather must allow for the task. */
   readonly gate: GateKind;
+  /** Planned start (RFC 3339). */
   readonly startAt: string;
+  /** Planned end (RFC 3339). */
   readonly endAt: string;
   /** When its cure, drying or hold is over and successors may start. */
   readonly readyAt: string;
   /** Days since the start date began, local. */
   readonly startDay: number;
+  /** When the work of the task ends, in days from the start of the plan. */
   readonly endDay: number;
+  /** Mean hours of work in the task. */
   readonly labourH: number;
   /** How many work on it at once. */
   readonly hands: number;
+  /** Wait that follows the task. */
   readonly waitH: number;
+  /** Reason of that wait. */
   readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
   /** On the chain that decides the finish, by mean values. */
   readonly isCritical: boolean;
   /** Share of the simulated calendars in which it decided the finish. */
   readonly criticality: number;
+  /** What holds the task back until its start. */
   readonly startsBecause: string;
+  /** Whether somebody must agree before work goes on. */
   readonly isHoldPoint: boolean;
+  /** Codes of the tasks it follows. */
   readonly after: readonly string[];
 }
 
 export interface DayRange {
+  /** Days that one job in ten stays below. */
   readonly p10: number;
+  /** Days that half of the jobs stay below. */
   readonly p50: number;
+  /** Days that nine jobs in ten stay below. */
   readonly p90: number;
 }
 
 export interface CalendarMilestone {
+  /** Code of what is reached. */
   readonly code: string;
+  /** Name of what is reached. */
   readonly title: string;
+  /** Planned moment (RFC 3339). */
   readonly at: string;
 }
 
 export interface TodayItem {
+  /** Work, a wait, a hold point, or what comes next. */
   readonly kind: 'work' | 'wait' | 'hold' | 'next';
+  /** Task that it belongs to, by code. */
   readonly task: string;
+  /** What to do or wait for, in a sentence. */
   readonly text: string;
 }
 
 export interface CalendarPlan {
+  /** Day that the plan starts on (ISO 8601). */
   readonly startDate: string;
+  /** IANA time zone of the plan's days. */
   readonly timeZone: string;
+  /** Planned tasks in order of their start. */
   readonly tasks: readonly PlannedTask[];
+  /** Codes of tasks that the end depends on. */
   readonly criticalChain: readonly string[];
-  readonly finish: { readonly early: string; readonly likely: string; readonly late: string };
+  /** When the job is done, as a spread. */
+  readonly finish: {
+    /** Day that one simulated job in ten ends by. */
+    readonly early: string;
+    /** Day that half of the simulated jobs end by. */
+    readonly likely: string;
+    /** Day that nine simulated jobs in ten end by. */
+    readonly late: string;
+  };
   /** Of the one walk that the tasks show, by mean hours and waits, without chance. */
   readonly plannedFinish: string;
-  readonly planned: { readonly workingDays: number; readonly calendarDays: number };
+  /** Length of the plan as drawn. */
+  readonly planned: {
+    /** Days with work in the plan. */
+    readonly workingDays: number;
+    /** Days from first to last in the plan. */
+    readonly calendarDays: number;
+  };
+  /** Length of the job in days, as a spread. */
   readonly calendarDays: DayRange;
   /** Days on which the crew works. */
   readonly workingDays: DayRange;
+  /** Hours of all tasks, as three points. */
   readonly labourH: ThreePoint;
+  /** Milestones of the plan. */
   readonly milestones: readonly CalendarMilestone[];
-  readonly simulation: { readonly seed: number; readonly runs: number; readonly distribution: string };
+  /** How the spread was found. */
+  readonly simulation: {
+    /** Seed; the same seed gives the same spread. */
+    readonly seed: number;
+    /** Jobs that were simulated. */
+    readonly runs: number;
+    /** How hours were drawn between their three points. */
+    readonly distribution: string;
+  };
+  /** What happens on the day asked about. */
   readonly today?: readonly TodayItem[];
+  /** What was taken about crew and days. */
   readonly assumptions: readonly ProcessAssumption[];
+  /** What the planner should know. */
   readonly notes: readonly string[];
 }

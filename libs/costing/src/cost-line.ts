@@ -51,6 +51,7 @@ export const partOrLabours: readonly PartOrLabour[] = ['part', 'labour'];
 
 /** Wear of a part, for insurers who pay its worth and not its price. */
 export interface DepreciationTerms {
+  /** Age of the old deck that new parts replace. */
   readonly ageYears: number;
   /** Straight-line life; the percentage is worked out from it when none is given. */
   readonly lifeYears?: number;
@@ -93,24 +94,32 @@ export interface LineRequest {
 
 /** At so many times the recorded area, so many times the amount: planned again, not scaled. */
 export interface AtExtent {
+  /** Extent found over extent recorded. */
   readonly extentFactor: number;
+  /** Amount then over amount now. */
   readonly amountFactor: number;
 }
 
 /** So many packs of one kind in a line. */
 export interface LinePack {
+  /** Number of the pack bought. */
   readonly sku: string;
+  /** Name of the pack bought. */
   readonly name: string;
+  /** Supplier of the pack bought. */
   readonly supplier: string;
+  /** How many of the pack are bought. */
   readonly count: number;
   /** Exact decimal text for one pack. */
   readonly price: string;
 }
 
 export interface LineQuantity {
+  /** Quantity that ends up in the repair. */
   readonly net: number;
   /** Wasted on top of the net quantity. */
   readonly waste: number;
+  /** Quantity with waste. */
   readonly required: number;
   /** Whole packs; absent for what is not bought in packs. */
   readonly purchase?: number;
@@ -119,47 +128,86 @@ export interface LineQuantity {
 }
 
 export interface MoneyRange {
+  /** Amount at the low end. */
   readonly low: MoneyJson;
+  /** Likely amount. */
   readonly likely: MoneyJson;
+  /** Amount at the high end. */
   readonly high: MoneyJson;
 }
 
 export interface LineDepreciation {
+  /** Age of the part that is replaced. */
   readonly ageYears: number;
+  /** Wear in percent, as decimal text. */
   readonly percent: string;
+  /** Wear in money. */
   readonly amount: MoneyJson;
+  /** Amount less wear. */
   readonly remaining: MoneyJson;
 }
 
 export interface CostLine {
+  /** Code of the priced line. */
   readonly code: string;
+  /** Section that the line is summed in. */
   readonly section: Section;
+  /** What the line pays for. */
   readonly title: string;
+  /** Stage of the work the line belongs to. */
   readonly stage?: string;
+  /** Whether the line is goods or work. */
   readonly partOrLabour: PartOrLabour;
+  /** Who bears the cause of the line. */
   readonly causeClass: CauseClass;
+  /** Whether the line counts, or only shows what would be extra. */
   readonly scope: 'in' | 'out';
+  /** Quantity needed and quantity bought. */
   readonly quantity: LineQuantity;
+  /** Unit of the line's quantity. */
   readonly unit: string;
+  /** Price of one unit. */
   readonly unitRate: MoneyJson;
   /** True where packs were priced and the rate is their price over their content. */
   readonly isAverageRate: boolean;
+  /** Packs that the line buys. */
   readonly packs: readonly LinePack[];
   /** Of packs only: how they are charged, and without tax what buying them whole would come to. */
-  readonly goods?: { readonly billedBy: BilledBy; readonly bought: MoneyJson };
+  readonly goods?: {
+    /** Whether whole packs or what is used is billed. */
+    readonly billedBy: BilledBy;
+    /** What the packs cost that the yard must buy. */
+    readonly bought: MoneyJson;
+  };
+  /** Whether the rate holds tax already. */
   readonly rateIncludesTax: boolean;
+  /** Tax group of the line. */
   readonly taxGroup: string;
+  /** Rounded amount of the line. */
   readonly amount: MoneyJson;
+  /** Amount at the ends of its spread. */
   readonly range: MoneyRange;
-  readonly spread: { readonly low: number; readonly high: number };
+  /** Ends of the spread as factors of the amount. */
+  readonly spread: {
+    /** Low factor. */
+    readonly low: number;
+    /** High factor. */
+    readonly high: number;
+  };
+  /** How the amount follows the extent that is found. */
   readonly atExtents: readonly AtExtent[];
+  /** Wear of the old part that the line replaces. */
   readonly depreciation?: LineDepreciation;
+  /** What to know about the line. */
   readonly note?: string;
+  /** Derivation of the quantity. */
   readonly why: Figure;
 }
 
 export interface TaxGroup {
+  /** Code of the tax group. */
   readonly code: string;
+  /** Name of the tax. */
   readonly name: string;
   /** Exact decimal text. */
   readonly percent: string;

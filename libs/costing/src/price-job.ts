@@ -6,7 +6,9 @@ import type { CostRisk } from './risk/cost-risk.js';
 import { rollUp, type CostRollUp } from './roll-up.js';
 
 export interface PricedJob {
+  /** Lines, loadings and taxes. */
   readonly rollUp: CostRollUp;
+  /** Spread of the price; absent when it was not asked for. */
   readonly risk?: CostRisk;
 }
 

@@ -36,11 +36,17 @@ export interface ReMeasureRequest {
 }
 
 export interface ReMeasuredItem {
+  /** Unit rate that was agreed. */
   readonly code: string;
+  /** What is measured. */
   readonly what: string;
+  /** Unit that it is measured in. */
   readonly unit: string;
+  /** Quantity of the offer, as decimal text. */
   readonly quantityAgreed: string;
+  /** Quantity found after opening, as decimal text. */
   readonly quantityFound: string;
+  /** Agreed price of one unit. */
   readonly rate: MoneyJson;
   /** What is more or less of it, at the agreed rate. */
   readonly amount: MoneyJson;
@@ -48,6 +54,7 @@ export interface ReMeasuredItem {
 
 /** What was found, charged or credited by the rates that were agreed with the price; without tax. */
 export interface ReMeasured {
+  /** What was measured anew, each at the agreed rate. */
   readonly items: readonly ReMeasuredItem[];
   /** Sum of the items. */
   readonly measured: MoneyJson;
@@ -55,8 +62,11 @@ export interface ReMeasured {
   readonly provisionalCredited: MoneyJson;
   /** The items less the credit. */
   readonly difference: MoneyJson;
+  /** Hours that the customer authorised beforehand. */
   readonly authorisedH: number;
+  /** Hours that the found extent now takes. */
   readonly expectedH: number;
+  /** Whether the expected hours stay within the authorised ones. */
   readonly isWithinAuthorisation: boolean;
 }
 

@@ -20,14 +20,23 @@ import type { ReMeasured } from './re-measured.js';
 export type Change = 'added' | 'removed' | 'changed' | 'same';
 
 export interface LineChange {
+  /** Line of the estimate that changed. */
   readonly code: string;
+  /** What the line is for. */
   readonly title: string;
+  /** Whether it was added, removed or changed. */
   readonly change: Change;
+  /** Its amount in the earlier estimate. */
   readonly before: MoneyJson;
+  /** Its amount in the later estimate. */
   readonly after: MoneyJson;
+  /** Later amount less the earlier. */
   readonly difference: MoneyJson;
+  /** Unit of the line's quantities. */
   readonly unit: string;
+  /** Quantity in the earlier estimate, as decimal text. */
   readonly quantityBefore: string;
+  /** Quantity in the later estimate, as decimal text. */
   readonly quantityAfter: string;
   /** Of the difference, because there is more or less of it, at the old rate. */
   readonly becauseOfQuantity: MoneyJson;
@@ -39,10 +48,15 @@ export interface LineChange {
 
 /** A section of the sum, or a step from the sum of the lines to what is to be paid. */
 export interface TotalChange {
+  /** Which total changed. */
   readonly code: string;
+  /** Name of the total. */
   readonly name: string;
+  /** The total in the earlier estimate. */
   readonly before: MoneyJson;
+  /** The total in the later estimate. */
   readonly after: MoneyJson;
+  /** What the total rose by; negative where it fell. */
   readonly difference: MoneyJson;
 }
 
@@ -244,15 +258,26 @@ export interface ChangeOrderRequest {
 
 /** A change order as text to be signed, in the parts that a letter has. */
 export interface ChangeOrder {
+  /** Heading of the change order. */
   readonly title: string;
+  /** Why the work changed, as stated with the revision. */
   readonly reason: string;
+  /** Lines that came in or grew. */
   readonly additions: readonly LineChange[];
+  /** Lines that went or shrank. */
   readonly deductions: readonly LineChange[];
   /** From the lines to what is to be paid, before and after. */
   readonly steps: readonly TotalChange[];
-  readonly sums: readonly { readonly name: string; readonly amount: MoneyJson }[];
+  /** The steps from the old total to the new one. */
+  readonly sums: readonly {
+    /** What the sum is. */
+    readonly name: string;
+    /** Its amount; a deduction is negative. */
+    readonly amount: MoneyJson;
+  }[];
   /** Everything found since the first issue, by the rates agreed with it; absent where that was in another currency. */
   readonly byRates?: ReMeasured;
+  /** Sentences that both parties sign. */
   readonly statements: readonly string[];
   /** Whose name, date and signature it needs. */
   readonly signatures: readonly string[];

@@ -61,54 +61,100 @@ export interface RollUpRequest {
 }
 
 export interface SectionTotal {
+  /** Section that is summed. */
   readonly section: Section;
+  /** Name of the section. */
   readonly title: string;
+  /** Lines in the section. */
   readonly lineCount: number;
+  /** Sum of the section. */
   readonly amount: MoneyJson;
 }
 
 /** What falls to one cause, or to parts or labour: loadings and tax shared by largest remainder. */
 export interface Share {
+  /** Lines of this share. */
   readonly direct: MoneyJson;
+  /** Overhead, profit and reserves of this share. */
   readonly loadings: MoneyJson;
+  /** This share before tax. */
   readonly net: MoneyJson;
+  /** Tax on this share. */
   readonly tax: MoneyJson;
+  /** This share with tax. */
   readonly gross: MoneyJson;
 }
 
 export interface CostRollUp {
+  /** Currency of the whole roll-up (ISO 4217). */
   readonly currency: string;
+  /** Priced lines in the order of their sections. */
   readonly lines: readonly CostLine[];
   /** Named and priced, not summed. */
   readonly outOfScope: readonly CostLine[];
+  /** Sum of each section. */
   readonly sections: readonly SectionTotal[];
+  /** Sum of all lines in scope. */
   readonly direct: MoneyJson;
+  /** Overhead on the direct cost. */
   readonly overhead: MoneyJson;
+  /** Profit on direct cost and overhead. */
   readonly profit: MoneyJson;
+  /** Sums for work that is not yet known. */
   readonly provisional: MoneyJson;
+  /** Reserve for what may be found. */
   readonly contingency: MoneyJson;
+  /** Price before tax. */
   readonly net: MoneyJson;
-  readonly taxes: readonly (TaxGroup & { readonly taxable: MoneyJson; readonly tax: MoneyJson })[];
+  /** Each tax with what it is on. */
+  readonly taxes: readonly (TaxGroup & {
+    /** Amount that the tax is on. */
+    readonly taxable: MoneyJson;
+    /** Tax on that amount. */
+    readonly tax: MoneyJson;
+  })[];
+  /** All taxes together. */
   readonly tax: MoneyJson;
+  /** Price with tax. */
   readonly gross: MoneyJson;
-  readonly byCause: readonly (Share & { readonly causeClass: CauseClass })[];
-  readonly byPartOrLabour: readonly (Share & { readonly partOrLabour: PartOrLabour })[];
-  /** Cause and part or labour crossed, as a claim splits them. */
-  readonly byCauseAndPart: readonly (Share & {
+  /** The price parted by who bears its cause. */
+  readonly byCause: readonly (Share & {
+    /** Cause that the share is put down to. */
     readonly causeClass: CauseClass;
+  })[];
+  /** The price parted into goods and work. */
+  readonly byPartOrLabour: readonly (Share & {
+    /** Whether the share is goods or work. */
     readonly partOrLabour: PartOrLabour;
   })[];
+  /** Cause and part or labour crossed, as a claim splits them. */
+  readonly byCauseAndPart: readonly (Share & {
+    /** Cause of this cell of the table. */
+    readonly causeClass: CauseClass;
+    /** Goods or work in this cell of the table. */
+    readonly partOrLabour: PartOrLabour;
+  })[];
+  /** Wear of old parts that new ones replace. */
   readonly depreciation: {
+    /** Price of parts that wear counts on. */
     readonly parts: MoneyJson;
+    /** Wear taken off. */
     readonly depreciation: MoneyJson;
+    /** Parts less wear. */
     readonly remaining: MoneyJson;
   };
+  /** Percentages and rounding that the price is made with. */
   readonly terms: {
+    /** Overhead in percent of direct cost. */
     readonly overheadPercent: string;
+    /** Profit in percent of cost with overhead. */
     readonly profitPercent: string;
+    /** Reserve in percent; absent when it is worked out from the risk. */
     readonly contingencyPercent?: string;
+    /** How amounts are rounded. */
     readonly rounding: Rounding;
   };
+  /** Terms of the price that nobody stated. */
   readonly assumptions: readonly Figure[];
 }
 

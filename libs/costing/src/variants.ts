@@ -28,38 +28,55 @@ export interface VariantValues {
   readonly cost: MoneyJson;
   /** What four jobs in five stay below, without tax. */
   readonly p80?: MoneyJson;
+  /** Hours that the variant takes. */
   readonly labourH: number;
   /** Working days. */
   readonly days?: number;
+  /** Mass that the variant adds; absent when unknown. */
   readonly massKg?: number;
+  /** Highest demand over capacity with the variant. */
   readonly utilisation?: number;
   /** From P10 to P90. */
   readonly spread?: MoneyJson;
 }
 
 export interface VariantRow {
+  /** Code of the variant. */
   readonly code: string;
+  /** Name of the variant. */
   readonly title: string;
+  /** Figures that variants are compared by. */
   readonly values: VariantValues;
+  /** Its price before tax. */
   readonly net: MoneyJson;
+  /** Its price with tax. */
   readonly gross: MoneyJson;
+  /** Whether a check fails with it. */
   readonly failsCheck: boolean;
   /** Codes of variants that are as good in everything compared and better in something. */
   readonly dominatedBy: readonly string[];
   /** In which of the criteria nothing is better. */
   readonly bestIn: readonly Criterion[];
+  /** What to know about the variant. */
   readonly note?: string;
 }
 
 export interface VariantComparison {
+  /** Currency of all variants. */
   readonly currency: string;
   /** Criteria that every variant has a value for, and that dominance is judged on. */
   readonly compared: readonly Criterion[];
+  /** Variants, each with its figures. */
   readonly rows: readonly VariantRow[];
+  /** Variants that cannot be done. */
   readonly refused: readonly {
+    /** Variant that is refused. */
     readonly code: string;
+    /** Name of the refused variant. */
     readonly title: string;
+    /** Rule that refuses it. */
     readonly rule: string;
+    /** Why it refuses it here. */
     readonly why: string;
   }[];
 }

@@ -58,7 +58,9 @@ export const curePlanQuestions = {
 export type CurePlanRequest = AnswersTo<typeof curePlanQuestions>;
 
 export interface CureAndWeather {
+  /** When each mix can be worked on. */
   readonly cure: CurePlan;
+  /** When the weather lets each step be done. */
   readonly weather: WeatherPlan;
 }
 

@@ -19,39 +19,64 @@ export type MilestoneCode = (typeof milestoneCodes)[number];
 
 /** When something may be done: likely, with the band of the spec and of the temperature law. */
 export interface Milestone {
+  /** Which milestone of the cure. */
   readonly code: MilestoneCode;
+  /** Name of the milestone. */
   readonly title: string;
+  /** Hours that it takes at the reference temperature. */
   readonly ageH: number;
+  /** Hours from mixing as the deck is warm; absent when the cure stands still. */
   readonly likelyH?: number;
+  /** Earliest hours to reckon with. */
   readonly earlyH?: number;
+  /** Latest hours to reckon with. */
   readonly lateH?: number;
+  /** When it is likely reached (RFC 3339), where a start was stated. */
   readonly at?: string;
   /** Why a figure is absent. */
   readonly reason?: string;
 }
 
 export interface CurePlan {
+  /** Step that the plan is for, when one was named. */
   readonly step?: string;
+  /** Code of the resin that cures. */
   readonly resin: string;
+  /** Code of the hardener that cures it. */
   readonly hardener: string;
+  /** Temperature that the data sheet's times hold for. */
   readonly referenceC: number;
+  /** How strongly warmth hastens the cure. */
   readonly activationEnergy: {
+    /** Likely value, in kJ/mol. */
     readonly likely: number;
+    /** Low end of the spread, in kJ/mol. */
     readonly low: number;
+    /** High end of the spread, in kJ/mol. */
     readonly high: number;
+    /** What the value leans on. */
     readonly basis: string;
   };
+  /** Temperature below which this mix does not cure. */
   readonly stopsBelowC: number;
+  /** Warmth of the deck while it cures. */
   readonly deck: {
+    /** Mean temperature of the deck. */
     readonly meanC: number;
+    /** Lowest temperature of the deck. */
     readonly coldestC: number;
+    /** Highest temperature of the deck. */
     readonly warmestC: number;
+    /** Hours that these three are taken over. */
     readonly overH: number;
   };
   /** Hours, until full cure or the end, in which the deck is too cold and nothing counts. */
   readonly stoppedH: number;
+  /** When the mix gels, can be sanded, is hard. */
   readonly milestones: readonly Milestone[];
+  /** What the crew should heed about the cure. */
   readonly notes: readonly string[];
+  /** Figures of the cure that nobody stated. */
   readonly assumptions: readonly ProcessAssumption[];
 }
 

@@ -14,11 +14,13 @@ import { ruleFigures, rulesOf } from './openings/rules.js';
 export interface CutChoice {
   /** Core this likely to be bad, or more, is opened. */
   readonly probability: number;
+  /** Whether the record names the margin or the least expected work chose it. */
   readonly chosenBy: 'record' | 'expected-hours';
   /** Bad core that this leaves, as the map expects it. */
   readonly expectedLeftM2: number;
   /** Hours of the openings, and those of leaving what is left. */
   readonly openingHours: number;
+  /** Hours expected for bad core left behind. */
   readonly leavingHours: number;
   /** What opening nothing would come to. */
   readonly hoursWithoutOpening: number;

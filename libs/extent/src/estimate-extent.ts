@@ -34,9 +34,11 @@ import { LEAST_READINGS, surveySoFarFaults } from './survey-questions.js';
 
 /** How far the damage goes, and how sure that is. */
 export interface Extent {
+  /** Whether readings or only drawn zones say where the core is bad. */
   readonly from: 'readings' | 'drawn-zones';
   /** Bad core to be opened, largest first; ready to be the zones of `planOpenings`. */
   readonly zones: readonly ExtentZone[];
+  /** Edges within which the core is bad with a given chance. */
   readonly contours: readonly ProbabilityContour[];
   /** Chance of bad core at the middle of each cell of the panel; absent for drawn zones. */
   readonly map?: ProbabilityMap;
@@ -50,57 +52,85 @@ export interface Extent {
   readonly damagedAreaM2: Quantiles;
   /** `damagedAreaM2` over `mappedAreaM2`; absent when nothing is mapped. */
   readonly growth?: Quantiles;
+  /** How good the evidence is, and what follows from that. */
   readonly evidence: {
+    /** Grade of the evidence. */
     readonly grade: EvidenceGrade;
+    /** Why it has this grade. */
     readonly because: string;
     /** Growth at P10, P50 and P90. */
     readonly multiplier: ThreePoint;
+    /** How the found area grows over the recorded one at this grade. */
     readonly law: GrowthLaw;
   };
+  /** What about the evidence deserves attention. */
   readonly findings: readonly Finding[];
   /** Where to tap or plug next, and whether it is worth it; absent for drawn zones, unless it is asked for. */
   readonly nextReadings?: NextReadings;
+  /** What was taken about readings and decay. */
   readonly assumptions: readonly Figure[];
+  /** Areas with their derivations. */
   readonly figures: ExtentFigures;
 }
 
 export interface ExtentZone {
+  /** Id of the damaged zone. */
   readonly id: string;
+  /** Edge of the damaged zone. */
   readonly outline: Ring;
+  /** Sound islands within the zone. */
   readonly holes: readonly Ring[];
+  /** Area of the zone without its islands. */
   readonly areaM2: number;
+  /** Whether somebody drew the edge or the map gave it. */
   readonly boundary: 'drawn' | 'mapped';
 }
 
 export interface ProbabilityContour {
+  /** Chance of bad core along this edge. */
   readonly probability: number;
   /** Where core is bad with at least this probability. */
   readonly areas: Region;
+  /** Area within this edge. */
   readonly areaM2: number;
 }
 
 export interface ProbabilityMap {
+  /** Distance between the places of the map. */
   readonly stepMm: number;
   /** Distance over which the readings suggest that the damage hangs together. */
   readonly rangeMm: number;
   /** How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given. */
   readonly hammer?: {
+    /** Share of sound places that sound dull. */
     readonly falseAlarmShare: number;
+    /** Share of bad places that ring clear. */
     readonly missedShare: number;
     /** How likely it is that its errors hang together in patches. */
     readonly hangingTogether: number;
   };
   /** Where the meter reads over sound and over bad core, as shares of its scale from dry to wet reference, and how far it strays. */
   readonly meter?: {
+    /** Mean reading over sound core, as a share of the meter's span. */
     readonly overSoundShare: number;
+    /** Mean reading over bad core, as a share of the meter's span. */
     readonly overBadShare: number;
+    /** Scatter of readings, as a share of the meter's span. */
     readonly sdShare: number;
   };
-  readonly cells: readonly { readonly at: Place; readonly chance: number }[];
+  /** Places with their chances. */
+  readonly cells: readonly {
+    /** Middle of the cell, [xMm, yMm]. */
+    readonly at: Place;
+    /** Chance that the core is bad there. */
+    readonly chance: number;
+  }[];
 }
 
 export interface ExtentFigures {
+  /** Area within the chosen edge. */
   readonly mappedArea: Figure<'m2'>;
+  /** Bad area to be expected. */
   readonly likelyArea: Figure<'m2'>;
 }
 

@@ -13,6 +13,7 @@ export interface ExtentAndOpeningsRequest extends Omit<OpeningRequest, 'zones'> 
 }
 
 export interface ExtentAndOpenings {
+  /** Where the core is likely bad. */
   readonly extent: Extent;
   /** Absent when nothing on the panel is worth opening; a finding of the extent says so. */
   readonly plan?: OpeningPlan;

@@ -1,9 +1,12 @@
 /** Something measured that does not fit or that must be known, with its numbers; never an exception. */
 export interface Finding {
+  /** What was found about the extent. */
   readonly code: FindingCode;
   /** `stop`: do not cut before this is settled; `warn`: changes the work; `note`: good to know. */
   readonly severity: 'stop' | 'warn' | 'note';
+  /** What was found, in a sentence. */
   readonly text: string;
+  /** Numbers that the finding about the extent names. */
   readonly facts: Readonly<Record<string, string | number>>;
 }
 

@@ -7,13 +7,19 @@ import type { Cite } from '#lib/provenance';
  * `falseAlarmUpTo`; else the factor is lognormal. Both are cut off at `most`, where the panel ends.
  */
 export interface GrowthLaw {
+  /** Share of jobs where less is found than was recorded. */
   readonly falseAlarmShare: number;
+  /** Least ratio of found to recorded area in those jobs. */
   readonly falseAlarmFrom: number;
+  /** Greatest ratio of found to recorded area in those jobs. */
   readonly falseAlarmUpTo: number;
+  /** Median ratio in all other jobs. */
   readonly median: number;
+  /** Scatter of the logarithm of the ratio. */
   readonly sigma: number;
   /** Deviation of the logarithm below the median, where it is another than above. */
   readonly sigmaBelow?: number;
+  /** Greatest ratio that is reckoned with. */
   readonly most: number;
   /** An organisation's own found over recorded, rising; they weigh n/(n + 15). */
   readonly pairs: readonly number[];

@@ -1,7 +1,10 @@
 /** Three points of an uncertain number. */
 export interface Quantiles {
+  /** Value that one case in ten stays below. */
   readonly p10: number;
+  /** Value that half of the cases stay below. */
   readonly p50: number;
+  /** Value that nine cases in ten stay below. */
   readonly p90: number;
 }
 

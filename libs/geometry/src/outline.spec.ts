@@ -78,7 +78,19 @@ describe('reading an outline', () => {
         [100, 100],
         [20, 20],
       ]),
-    ).toEqual([{ code: 'outline-without-area', at: '/panel/outline', facts: {} }]);
+    ).toEqual([{ code: 'outline-without-area', at: '/panel/outline', facts: { hint: '' } }]);
+  });
+
+  test('an outline in metres is told that coordinates are in millimetres', () => {
+    const [found] = problemsOf([
+      [0.7, 0.3],
+      [1.25, 0.3],
+      [1.25, 0.62],
+      [0.7, 0.62],
+    ]);
+    expect(String(found.facts.hint)).toContain(
+      '0.636 mm long; coordinates are in mm, and these may be metres',
+    );
   });
 
   test('every bad coordinate is named at once', () => {

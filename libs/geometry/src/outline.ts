@@ -64,22 +64,34 @@ function shown(value: unknown): string {
 
 function readRing(points: Ring, at: string): Outcome<Ring> {
   const ring = isSamePlace(points[0], points[points.length - 1]) ? points.slice(0, -1) : points;
-  if (ring.length < 3) return refusal(problem('outline-without-area', at));
+  if (ring.length < 3) return refusal(withoutArea(ring, at));
   const repeats = ring.flatMap((point, index) =>
     index > 0 && isSamePlace(point, ring[index - 1])
       ? [problem('duplicate', pointer(at, index), { value: `corner ${index} at (${point.join(', ')}) mm` })]
       : [],
   );
   if (repeats.length > 0) return refusal(...repeats);
-  if (isThin(ring)) return refusal(problem('outline-without-area', at));
+  if (isThin(ring)) return refusal(withoutArea(ring, at));
   const crossing = selfCrossing(ring);
   if (crossing !== undefined)
     return refusal(
       problem('outline-crosses-itself', at, { xMm: tenth(crossing[0]), yMm: tenth(crossing[1]) }),
     );
   const area = signedAreaMm2(ring);
-  if (Math.abs(area) < LEAST_AREA_MM2) return refusal(problem('outline-without-area', at));
+  if (Math.abs(area) < LEAST_AREA_MM2) return refusal(withoutArea(ring, at));
   return success(area > 0 ? ring : [...ring].reverse());
+}
+
+/** So short a side is no part of a deck: whoever gives it thinks in metres. */
+const MOST_METRES_MM = 50;
+
+function withoutArea(ring: Ring, at: string): Problem {
+  const longest = Math.max(0, ...ring.map((point) => distance(ring[0], point)));
+  const isInMetres = longest > 0 && longest < MOST_METRES_MM;
+  const hint = isInMetres
+    ? ` that could be worked on: it is ${Number(longest.toPrecision(3))} mm long; coordinates are in mm, and these may be metres`
+    : '';
+  return problem('outline-without-area', at, { hint });
 }
 
 /** All corners on one line: named as such before the crossing that a flat outline also is. */

@@ -6,7 +6,9 @@ export type Ring = readonly Point[];
 
 /** `outer` runs from x towards y (positive signed area); each hole runs the other way. */
 export interface Polygon {
+  /** Outer ring, points in order. */
   readonly outer: Ring;
+  /** Rings that are left out. */
   readonly holes: readonly Ring[];
 }
 

@@ -67,7 +67,7 @@ export const problemWords = {
   },
   'outline-without-area': {
     title: 'An outline encloses no area',
-    detail: '{field} encloses no area; give at least three corners that are not in one line.',
+    detail: '{field} encloses no area{hint}; give at least three corners that are not in one line.',
   },
   'outside-panel': {
     title: 'A shape lies outside the panel',

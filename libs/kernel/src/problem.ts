@@ -7,9 +7,11 @@ export type Fact = string | number | boolean;
 
 /** Something the caller can put right. Words are made from the code, in `problem-words.ts` only. */
 export interface Problem {
+  /** Stable code of the problem. */
   readonly code: ProblemCode;
   /** JSON Pointer (RFC 6901) to the offending field; '' is the whole document. */
   readonly at: string;
+  /** What the sentence of the problem is made of. */
   readonly facts: Readonly<Record<string, Fact>>;
 }
 
@@ -40,7 +42,13 @@ export const titleOf = (found: Problem): string => problemWords[found.code].titl
 /** One sentence that says what is wrong and what would be right. */
 export const detailOf = (found: Problem): string =>
   problemWords[found.code].detail.replace(/\{(\w+)\}/g, (_, name: string) =>
-    name === 'field' ? fieldName(found.at) : String(found.facts[name] ?? '(not stated)'),
+    name === 'field' ? fieldName(found.at) : factInWords(found.facts[name]),
   );
+
+/** A number that was converted from another unit has more digits than anybody gave. */
+const factInWords = (fact: Fact | undefined): string =>
+  typeof fact === 'number' && !Number.isInteger(fact)
+    ? String(Number(fact.toPrecision(6)))
+    : String(fact ?? '(not stated)');
 
 const fieldName = (at: string): string => (at === '' ? 'the document' : at.slice(1).replaceAll('/', '.'));

@@ -1,7 +1,10 @@
 /** A quantity nobody knows exactly: least, most likely and most. */
 export interface ThreePoint {
+  /** Low end of the spread. */
   readonly low: number;
+  /** Most likely value of the spread. */
   readonly likely: number;
+  /** High end of the spread. */
   readonly high: number;
 }
 

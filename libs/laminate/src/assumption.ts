@@ -4,10 +4,13 @@ import type { Cite } from '#lib/provenance';
 export interface Assumption {
   /** JSON Pointer of the field that would replace it. */
   readonly at: string;
+  /** What was taken for the laminate. */
   readonly meaning: string;
   /** What was taken, as a person reads it. */
   readonly value: string;
+  /** Why this was taken for the laminate. */
   readonly because: string;
+  /** Source of what was taken. */
   readonly cite: Cite;
 }
 

@@ -15,7 +15,9 @@ export interface Money {
 
 /** The form money takes in JSON. */
 export interface MoneyJson {
+  /** Exact decimal text, such as `1234.50`. */
   readonly amount: string;
+  /** ISO 4217 code that the amount is in. */
   readonly currency: string;
 }
 

@@ -6,11 +6,15 @@ import { cuttingQuestions, usualTimeLimitS, usualWorkUnits, type CuttingPlanRequ
 import type { SheetLayout } from './sheet-layout.js';
 
 export interface CuttingPlan {
+  /** Layout on sheets, where sheets were asked for. */
   readonly onSheets?: SheetLayout;
+  /** Layout on a roll, where a roll was asked for. */
   readonly onRoll?: StripLayout;
   /** What the answer depends on besides the pieces and the stock; the same settings give the same answer. */
   readonly seed: number;
+  /** Work that the search was given; more may find a better layout. */
   readonly workUnits: number;
+  /** Seconds after which the search is ended, finished or not. */
   readonly timeLimitS: number;
 }
 

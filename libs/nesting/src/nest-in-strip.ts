@@ -13,16 +13,23 @@ import { solveStrip, type StripState } from './strip.js';
 
 /** Pieces laid on a length of roll; x runs along the roll, y across it. */
 export interface StripLayout {
+  /** Length to cut off the roll. */
   readonly lengthMm: number;
+  /** Width of the roll. */
   readonly widthMm: number;
+  /** Where each piece lies on the roll. */
   readonly placements: readonly Placement[];
+  /** Area of the pieces on the roll. */
   readonly pieceAreaM2: number;
+  /** Area of roll used. */
   readonly stripAreaM2: number;
+  /** Share of the roll that becomes pieces. */
   readonly utilisation: number;
   /** No layout is shorter: the area of the pieces over the width, or the longest piece that must lie along. */
   readonly leastLengthMm: number;
   /** Thousands of pairs looked at. */
   readonly workUnits: number;
+  /** Step of the grid that pieces were moved on. */
   readonly gridStepMm: number;
 }
 

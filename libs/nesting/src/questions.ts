@@ -115,7 +115,12 @@ export const stockQuestions = {
 };
 
 export const rollQuestions = {
-  widthMm: ask({ unit: 'mm', meaning: 'width of the roll', range: { from: 1, upTo: longestPieceMm } }),
+  widthMm: ask({
+    unit: 'mm',
+    meaning: 'width of the roll',
+    description: 'Width of the roll that pieces are cut from.',
+    range: { from: 1, upTo: longestPieceMm },
+  }),
   longestMm: ask({
     unit: 'mm',
     meaning: 'longest length that can be had',

@@ -8,13 +8,17 @@ import type { SheetJob, SheetKind } from './sheet-job.js';
 
 /** One piece where it lies, in the coordinates of its sheet (mm). */
 export interface Placement {
+  /** Piece that is placed. */
   readonly pieceId: string;
   /** Which of the alike pieces, from 1. */
   readonly copy: number;
   /** The drawing turned anticlockwise about its origin, then moved. */
   readonly turnDeg: number;
+  /** How far the turned piece is moved, [xMm, yMm]. */
   readonly moveMm: Point;
+  /** Edge of the piece where it lies. */
   readonly outline: readonly Point[];
+  /** Holes of the piece where they lie. */
   readonly holes: readonly (readonly Point[])[];
   /** From 1: from the left edge, each before its right-hand neighbours. */
   readonly cutOrder: number;
@@ -22,29 +26,43 @@ export interface Placement {
 
 /** A rectangle that is left whole on a sheet. */
 export interface Offcut {
+  /** Edge of the piece worth keeping. */
   readonly outline: readonly Point[];
+  /** Area of the piece worth keeping. */
   readonly areaM2: number;
 }
 
 export interface CutSheet {
+  /** Which kind of stock the sheet is. */
   readonly stockId: string;
   /** Which of the alike sheets, from 1. */
   readonly number: number;
+  /** Edge of the sheet. */
   readonly outline: readonly Point[];
+  /** Parts of the sheet that cannot be used. */
   readonly holes: readonly (readonly Point[])[];
+  /** Where each piece lies on the sheet. */
   readonly placements: readonly Placement[];
+  /** Area of the sheet. */
   readonly sheetAreaM2: number;
+  /** Area of the pieces cut from it. */
   readonly pieceAreaM2: number;
+  /** Share of the sheet that becomes pieces. */
   readonly utilisation: number;
   /** The largest rectangle right of all pieces, and the largest above them beside it; full cuts leave them whole. */
   readonly offcuts: readonly Offcut[];
 }
 
 export interface SheetLayout {
+  /** Sheets with their pieces, in the order of cutting. */
   readonly sheets: readonly CutSheet[];
+  /** Price of all sheets of the layout. */
   readonly cost: number;
+  /** Area of all sheets bought. */
   readonly sheetAreaM2: number;
+  /** Area of all pieces laid out. */
   readonly pieceAreaM2: number;
+  /** Share of the sheets that becomes pieces. */
   readonly utilisation: number;
   /** No layout can cost less: the cheapest stock per area, and the sheets that the pieces need at the least. */
   readonly leastCost: number;

@@ -62,6 +62,7 @@ export const pressedCamberQuestions = {
   }),
   thicknessMm: ask({
     meaning: 'thickness',
+    description: 'Thickness of the core that is pressed to the curve.',
     unit: 'mm',
     range: { above: 0, upTo: 100 },
   }),
@@ -196,6 +197,7 @@ export const vacuumQuestions = {
 export const bondPressureQuestions = {
   areaM2: ask({
     meaning: 'area',
+    description: 'Area of core that is pressed down.',
     unit: 'm2',
     range: { above: 0, upTo: 100 },
     example: 0.8,
@@ -208,6 +210,7 @@ export const bondPressureQuestions = {
   }),
   widthMm: ask({
     meaning: 'width',
+    description: 'Width of the bedded area athwart.',
     unit: 'mm',
     range: { above: 0, upTo: 20_000 },
     example: 800,
@@ -281,10 +284,15 @@ export const bondPressureQuestions = {
 export type BondPressureRequest = AnswersTo<typeof bondPressureQuestions>;
 
 export interface PressQuantity {
+  /** What is counted for the pressing. */
   readonly code: string;
+  /** Name of what is counted. */
   readonly name: string;
+  /** How much of it. */
   readonly value: number;
+  /** Unit of the count or measure. */
   readonly unit: string;
+  /** What to heed about it. */
   readonly note?: string;
 }
 
@@ -292,10 +300,15 @@ export type PressVerdict = 'passes' | 'fails' | 'not-established';
 
 /** One way to press, with what it can do here and what speaks against it. */
 export interface PressOption {
+  /** The way of pressing judged. */
   readonly method: PressMethod;
+  /** Pressure that this way can give. */
   readonly availableKPa?: number;
+  /** Needed pressure over what this way gives; above 1 it is too weak. */
   readonly utilisation?: number;
+  /** Whether this way will do. */
   readonly verdict: PressVerdict;
+  /** What carries the force of this way. */
   readonly restsOn: string;
   /** Load that the inner skin must carry while it cures. */
   readonly onInnerSkinKPa: number;
@@ -303,41 +316,68 @@ export interface PressOption {
   readonly skinSpanMm?: number;
   /** One after another, where a crew cannot press the whole opening at once. */
   readonly turns?: number;
+  /** How evenly it presses. */
   readonly evenness: string;
+  /** What this way would take. */
   readonly quantities: readonly PressQuantity[];
+  /** What speaks for it or against it. */
   readonly reasons: readonly string[];
+  /** Why it cannot be used here at all. */
   readonly refusals: readonly string[];
 }
 
 export interface InnerSkinCheck {
+  /** Pressure and weight on the inner skin together. */
   readonly loadKPa: number;
+  /** How far the inner skin sags under it. */
   readonly sagMm: number;
+  /** Sag that still leaves a fair deck. */
   readonly allowedSagMm: number;
+  /** Bending stress in the inner skin. */
   readonly stressMPa: number;
+  /** Stress that the inner skin may have. */
   readonly allowedStressMPa: number;
+  /** Whether the inner skin bears the pressing without props. */
   readonly verdict: 'passes' | 'fails';
+  /** Props from below that the pressing needs. */
   readonly props: {
+    /** Whether the inner skin must be propped. */
     readonly needed: boolean;
+    /** Greatest distance between lines of props. */
     readonly spacingMm?: number;
+    /** Props in all. */
     readonly count?: number;
+    /** Lines that the props stand in. */
     readonly lines?: number;
+    /** Why props are or are not needed. */
     readonly why: string;
   };
 }
 
 export interface BondPressurePlan {
+  /** Way of pressing that was chosen; absent when none will do. */
   readonly method: PressMethod | undefined;
+  /** Pressure that the bond line needs. */
   readonly requiredKPa: number;
+  /** Pressure that the chosen way gives. */
   readonly availableKPa?: number;
+  /** What carries the pressing force in the end. */
   readonly restsOn: string;
   /** One after another, where a crew cannot press the whole opening at once. */
   readonly turns: number;
+  /** Whether the inner skin bears the pressing. */
   readonly innerSkin: InnerSkinCheck;
+  /** Every way of pressing, judged. */
   readonly options: readonly PressOption[];
+  /** What the chosen way takes: bags, screws, battens. */
   readonly quantities: readonly PressQuantity[];
+  /** What to do, in a sentence. */
   readonly recommendation: string;
+  /** Why ways of pressing are ruled out. */
   readonly refusals: readonly string[];
+  /** Pressure of the air at the altitude of the work. */
   readonly ambientKPa: number;
+  /** What was taken about the pressing that nobody stated. */
   readonly assumptions: readonly ProcessAssumption[];
 }
 

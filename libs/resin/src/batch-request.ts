@@ -69,8 +69,11 @@ export interface BatchRequest extends AnswersTo<typeof batchQuestions>, Omit<Res
 export type BatchLimit = 'pot-life' | 'exotherm' | 'pot-size' | 'piece' | 'whole-step';
 
 export interface Weighing {
+  /** Component that is added. */
   readonly what: 'resin' | 'hardener' | 'filler';
+  /** Name of the component. */
   readonly name: string;
+  /** How much of it to add. */
   readonly addG: number;
   /** What the scale shows after it, pot tared. */
   readonly scaleShowsG: number;
@@ -80,62 +83,105 @@ export interface Weighing {
 
 /** Everything that stands on one card beside the pot. */
 export interface PlannedBatch {
+  /** Number of the pot, from 1, in the order of mixing. */
   readonly number: number;
+  /** Step that the pot is for, by its place in the request. */
   readonly stepIndex: number;
+  /** Kind of step that the pot is for. */
   readonly step: StepCode;
+  /** Name of that step. */
   readonly title: string;
+  /** Resin in the pot. */
   readonly resinG: number;
+  /** Hardener in the pot. */
   readonly hardenerG: number;
+  /** Filler in the pot. */
   readonly fillerG: number;
+  /** Code of the filler in the pot. */
   readonly filler?: string;
+  /** Mass of resin and hardener mixed. */
   readonly mixedG: number;
+  /** Volume of resin and hardener mixed. */
   readonly mixedMl: number;
+  /** What goes on the scale, in order. */
   readonly weigh: readonly Weighing[];
+  /** The same in strokes of a metering pump, where its stroke was stated. */
   readonly pumps?: string;
+  /** Pieces or places that the pot is enough for. */
   readonly covers: readonly string[];
+  /** Time that spreading the pot takes. */
   readonly spreadMin: number;
+  /** Time from mixing within which the pot must be spread out. */
   readonly useWithinMin: number;
+  /** Time until the pot would gel, left in the cup. */
   readonly potLifeMin: number;
+  /** Temperature that a pot left standing may reach. */
   readonly forgottenPotPeakC: number;
+  /** What kept the pot from being larger. */
   readonly limitedBy: BatchLimit;
   /** Longest time after which the next pot may meet this one's edge. */
   readonly edgeOpenMin: number;
 }
 
 export interface BatchFinding {
+  /** What was found about the mixing. */
   readonly code:
     'piece-too-large' | 'pot-too-short' | 'layer-heats' | 'deck-warmer-than-limit' | 'small-pots';
+  /** Whether it stops the plan, warns, or is only worth knowing. */
   readonly severity: 'stop' | 'warn' | 'note';
+  /** The finding in a sentence. */
   readonly text: string;
+  /** Numbers and words that the sentence is made of. */
   readonly facts: Readonly<Record<string, string | number>>;
 }
 
 export interface HardenerVerdict {
+  /** Code of the hardener judged. */
   readonly code: string;
+  /** Name of the hardener judged. */
   readonly name: string;
+  /** Whether it was chosen, would do, or is refused in this warmth. */
   readonly verdict: 'chosen' | 'workable' | 'refused';
+  /** What speaks for or against it. */
   readonly reasons: readonly string[];
 }
 
 export interface BatchPlan {
+  /** The system that is mixed, and why its hardener was chosen. */
   readonly resin: {
+    /** Code of the resin system in the catalogue. */
     readonly code: string;
+    /** Name of the resin system. */
     readonly name: string;
+    /** Code of the hardener that is mixed in. */
     readonly hardener: string;
+    /** Name of the hardener on the can. */
     readonly hardenerName: string;
+    /** Why this hardener suits the warmth of the work. */
     readonly why: string;
   };
+  /** Hardeners of the system, each with its verdict in this warmth. */
   readonly considered: readonly HardenerVerdict[];
+  /** What each step needs, with waste. */
   readonly demand: ResinDemand;
+  /** Pots in the order they are mixed. */
   readonly batches: readonly PlannedBatch[];
+  /** How long a pot of 100 g stays workable in the warmth of the work. */
   readonly potLife: {
+    /** Likely pot life of 100 g, in minutes. */
     readonly at100GMin: number;
+    /** Shortest pot life to reckon with. */
     readonly lowMin: number;
+    /** Longest pot life to hope for. */
     readonly highMin: number;
+    /** Warmth that the pot life holds for. */
     readonly temperatureC: number;
   };
+  /** Rise of temperature if no heat left the pot at all. */
   readonly adiabaticRiseK: number;
+  /** What stops the mixing or deserves a warning. */
   readonly findings: readonly BatchFinding[];
+  /** Figures of the plan that nobody stated. */
   readonly assumptions: readonly ProcessAssumption[];
 }
 

@@ -17,38 +17,77 @@ import { wasteVolume } from './step-volumes.js';
 
 /** What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly. */
 export interface StepDemand {
+  /** Place of the step in the request, from 0. */
   readonly index: number;
+  /** Kind of step that uses resin. */
   readonly step: StepCode;
+  /** Name of the step for the crew. */
   readonly title: string;
+  /** How many units of its driver the step has, such as square metres. */
   readonly units: number;
+  /** Mix that stays in the work of this step. */
   readonly netL: number;
+  /** Mix that the step loses. */
   readonly wasteL: number;
+  /** Mix that the step needs with its losses. */
   readonly totalL: number;
+  /** Resin to weigh for the step. */
   readonly resinG: number;
+  /** Hardener to weigh for the step. */
   readonly hardenerG: number;
+  /** Filler to stir in for the step. */
   readonly fillerG: number;
+  /** Code of the filler that thickens the mix; absent for neat resin. */
   readonly filler?: string;
+  /** Filler to 100 parts of mixed resin, by mass. */
   readonly fillerPartsPerHundred: number;
+  /** Mass of the step's mix, filler included. */
   readonly totalKg: number;
+  /** Density of the mix, filler included. */
   readonly densityGPerCm3: number;
-  readonly why: { readonly netL: Figure<'l'>; readonly mixedG: Figure<'g'> };
+  /** How the quantities of the step were worked out. */
+  readonly why: {
+    /** Derivation of the volume that stays in the work. */
+    readonly netL: Figure<'l'>;
+    /** Derivation of the mass that is mixed. */
+    readonly mixedG: Figure<'g'>;
+  };
 }
 
 export interface ResinDemand {
+  /** Code of the resin demanded. */
   readonly resin: string;
+  /** Code of the hardener demanded with it. */
   readonly hardener: string;
+  /** Grams of hardener to 100 g of resin. */
   readonly partsByMass: number;
+  /** Millilitres of hardener to 100 ml of resin. */
   readonly partsByVolume: number;
+  /** Density of resin and hardener mixed, without filler. */
   readonly mixedDensityGPerCm3: number;
+  /** Demand of each step of the work, in its order. */
   readonly steps: readonly StepDemand[];
+  /** Demand of all steps together. */
   readonly totals: {
+    /** What ends up in the repair, without losses. */
     readonly netL: number;
+    /** What stays in pots, rollers and brushes. */
     readonly wasteL: number;
+    /** What must be mixed in all. */
     readonly totalL: number;
+    /** Resin component of the whole demand. */
     readonly resinG: number;
+    /** Hardener component of the whole demand. */
     readonly hardenerG: number;
-    readonly fillers: readonly { readonly filler: string; readonly massG: number }[];
+    /** Fillers of all steps, each kind with its mass. */
+    readonly fillers: readonly {
+      /** Code of the filler. */
+      readonly filler: string;
+      /** Mass of the filler over all steps. */
+      readonly massG: number;
+    }[];
   };
+  /** Rates and losses that nobody stated. */
   readonly assumptions: readonly ProcessAssumption[];
 }
 

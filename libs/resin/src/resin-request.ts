@@ -9,14 +9,24 @@ export const beddedPieceQuestions = {
     description: 'Label on the piece and on the cut plan.',
     example: 'A1',
   }),
-  areaM2: ask({ meaning: 'area', unit: 'm2', range: { above: 0, upTo: 1000 } }),
+  areaM2: ask({
+    meaning: 'area',
+    description: 'Area of the piece that is bedded.',
+    unit: 'm2',
+    range: { above: 0, upTo: 1000 },
+  }),
 };
 export type BeddedPiece = AnswersTo<typeof beddedPieceQuestions>;
 
 /** One ply to wet out. */
 export const plyToWetQuestions = {
   label: askLabel({ meaning: 'label of the piece', otherwise: 'unknown' }),
-  areaM2: ask({ meaning: 'area', unit: 'm2', range: { from: 0, upTo: 1000 } }),
+  areaM2: ask({
+    meaning: 'area',
+    description: 'Area of the ply that is wetted out.',
+    unit: 'm2',
+    range: { from: 0, upTo: 1000 },
+  }),
   arealMassGPerM2: ask({
     meaning: 'areal mass',
     description: 'Dry fabric.',
@@ -59,6 +69,7 @@ export const resinStepQuestions = {
   }),
   areaM2: ask({
     meaning: 'area',
+    description: 'Area that the step covers.',
     unit: 'm2',
     range: { from: 0, upTo: 1000 },
     otherwise: 'unknown',
@@ -92,6 +103,7 @@ export const resinStepQuestions = {
   }),
   widthMm: ask({
     meaning: 'width',
+    description: 'Width of the section: of the saw cut, of a fillet.',
     unit: 'mm',
     range: { above: 0, upTo: 500 },
     otherwise: 'unknown',

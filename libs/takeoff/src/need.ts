@@ -6,12 +6,22 @@ import { isOrdered } from './three-point.js';
 
 /** Which form of a material a need asks for; packs must agree in every field that is given. */
 export interface MaterialVariant {
+  /** Code of the material in the catalogue. */
   readonly material: string;
-  /** Hardener code of a resin system. */
+  /** Code of a hardener, where the material is a resin system and its hardener is meant. */
   readonly part?: string;
+  /** Thickness of the sheet, for core. */
   readonly thicknessMm?: number;
+  /** Plain or scored, for core. */
   readonly form?: 'plain' | 'scored';
-  readonly sheet?: { readonly lengthMm: number; readonly widthMm: number };
+  /** Size of the sheet, where it matters. */
+  readonly sheet?: {
+    /** Length of the sheet that is meant. */
+    readonly lengthMm: number;
+    /** Width of the sheet that is meant. */
+    readonly widthMm: number;
+  };
+  /** Width of the roll, for fabrics. */
   readonly rollWidthMm?: number;
 }
 

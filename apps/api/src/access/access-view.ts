@@ -3,39 +3,48 @@ import type { ApiKeyRow, OrganisationRow } from './access.entities.js';
 import type { PageLimits, Role, Scope } from './roles.js';
 
 export interface Organisation {
+  /** Id of the organisation. */
   readonly id: string;
+  /** Name of the organisation, as its documents show it. */
   readonly name: string;
-  /** RFC 3339 instant. */
+  /** When the organisation was made (RFC 3339). */
   readonly createdAt: string;
 }
 
 /** A new organisation with the key that runs it; from here on, nobody outside can make another. */
 export interface NewOrganisation extends Organisation {
+  /** First key of the organisation; its text is shown this once. */
   readonly adminKey: NewKey;
 }
 
 export interface OrganisationList {
+  /** All organisations, in the order they were made. */
   readonly items: readonly Organisation[];
-  /** Give it as `cursor` to read on; absent on the last page. */
+  /** Give it as `cursor` for more organisations; absent on the last page. */
   readonly nextCursor?: string;
 }
 
 interface AnyKey {
+  /** Id of the key; not the key itself. */
   readonly id: string;
+  /** Organisation the key belongs to. */
   readonly organisationId: string;
+  /** What the key is used for; stands in histories. */
   readonly name: string;
-  /** RFC 3339 instant. */
+  /** When the key was made (RFC 3339). */
   readonly createdAt: string;
   /** From when on the key opens nothing; it never ends by itself when absent. */
   readonly expiresAt?: string;
   /** To the minute; absent for a key that was never used. */
   readonly lastUsedAt?: string;
+  /** When it stopped counting (RFC 3339); absent while it counts. */
   readonly revokedAt?: string;
 }
 
 export interface Key extends AnyKey {
   /** The first characters, by which a person recognises the key. */
   readonly prefix: string;
+  /** What its holder may do; see the table of roles. */
   readonly roles: readonly Role[];
   /** What an integrator may do. */
   readonly scopes: readonly Scope[];
@@ -45,17 +54,20 @@ export interface Key extends AnyKey {
 
 /** The only answer that ever holds the key itself. */
 export interface NewKey extends Key {
+  /** The key itself; shown this once. */
   readonly key: string;
 }
 
 export interface KeyList {
+  /** Keys of the organisation, in the order they were made. */
   readonly items: readonly Key[];
-  /** Give it as `cursor` to read on; absent on the last page. */
+  /** Give it as `cursor` for more keys; absent on the last page. */
   readonly nextCursor?: string;
 }
 
 /** A key that stands in a page for everybody to read: it makes estimates and lists none. */
 export interface PublishableKey extends AnyKey {
+  /** The key, which may stand in a page. */
   readonly key: string;
   /** Origins of the pages that may use it. */
   readonly origins: readonly string[];
@@ -70,8 +82,9 @@ export interface PublishableKey extends AnyKey {
 }
 
 export interface PublishableKeyList {
+  /** Publishable keys of the organisation. */
   readonly items: readonly PublishableKey[];
-  /** Give it as `cursor` to read on; absent on the last page. */
+  /** Give it as `cursor` for more publishable keys; absent on the last page. */
   readonly nextCursor?: string;
 }
 

@@ -31,6 +31,8 @@ export class AuditController {
   @ApiOperation({
     operationId: 'listAuditEntries',
     summary: 'Who did what in the organisation, newest first',
+    description:
+      'Changes of keys, letterhead, webhooks, catalogue, stock, shares and photographs, with the key and the request that made them.',
   })
   @Answers('AuditPage')
   async list(

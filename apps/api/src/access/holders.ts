@@ -12,8 +12,9 @@ const MOST_REVISIONS = 20;
 
 /** Shown once: opens the estimate it came with. */
 export interface ClientSecret {
+  /** Bearer of this text may read the one estimate; shown once. */
   readonly clientSecret: string;
-  /** RFC 3339 instant. */
+  /** Until when the secret counts (RFC 3339). */
   readonly clientSecretExpiresAt: string;
 }
 

@@ -20,7 +20,12 @@ export class KeysController {
 
   @Get()
   @Needs('keys:read')
-  @ApiOperation({ operationId: 'listKeys', summary: 'Secret keys of the organisation, oldest first' })
+  @ApiOperation({
+    operationId: 'listKeys',
+    summary: 'Secret keys of the organisation, oldest first',
+    description:
+      'Revoked keys stay in the list, so that histories can be read; texts of keys are never shown again.',
+  })
   @Answers('KeyList')
   async list(
     @CallerParam() caller: Caller,
@@ -31,7 +36,12 @@ export class KeysController {
   }
 
   @Post()
-  @ApiOperation({ operationId: 'createKey', summary: 'Make a key; its text is shown in this answer only' })
+  @ApiOperation({
+    operationId: 'createKey',
+    summary: 'Make a key; its text is shown in this answer only',
+    description:
+      "A key has roles, and an integrator's key has scopes; it can end by itself at `expiresAt`. Store the text at once: the service keeps only its hash.",
+  })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
   async create(
     @CallerParam() caller: Caller,
@@ -43,7 +53,11 @@ export class KeysController {
 
   @Get(':id')
   @Needs('keys:read')
-  @ApiOperation({ operationId: 'getKey', summary: 'A key, without its text' })
+  @ApiOperation({
+    operationId: 'getKey',
+    summary: 'A key, without its text',
+    description: 'What the key may do, when it ends and when it was last used.',
+  })
   @Answers('Key', { headers: ['ETag'] })
   async one(
     @CallerParam() caller: Caller,
@@ -59,6 +73,8 @@ export class KeysController {
   @ApiOperation({
     operationId: 'renewKey',
     summary: 'Make a key in the place of another, which ends after an overlap; the new text is shown once',
+    description:
+      'The new key may do what the old one may. Both count during the overlap, so that programs can be changed one by one.',
   })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict')
@@ -73,7 +89,11 @@ export class KeysController {
 
   @Get(':id/history')
   @Needs('keys:read')
-  @ApiOperation({ operationId: 'getKeyHistory', summary: 'Who made, renewed and revoked a key' })
+  @ApiOperation({
+    operationId: 'getKeyHistory',
+    summary: 'Who made, renewed and revoked a key',
+    description: 'Entries name the key that did it and the request, as the audit of the organisation does.',
+  })
   @Answers('History')
   history(@CallerParam() caller: Caller, @Param('id') id: string): Promise<History> {
     return this.access.history(caller, id);
@@ -84,6 +104,8 @@ export class KeysController {
   @ApiOperation({
     operationId: 'revokeKey',
     summary: 'Revoke a key; other copies of the service refuse it within a second',
+    description:
+      "The last admin's key of an organisation cannot be revoked, since nobody could make another.",
   })
   @ChangesVersion()
   @Refuses('conflict')

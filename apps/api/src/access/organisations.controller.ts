@@ -26,7 +26,11 @@ export class OrganisationsController {
   constructor(private readonly access: AccessService) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listOrganisations', summary: 'All organisations, oldest first' })
+  @ApiOperation({
+    operationId: 'listOrganisations',
+    summary: 'All organisations, oldest first',
+    description: 'Only a platform-operator sees others than his own.',
+  })
   @Answers('OrganisationList')
   async list(@Query() { limit = USUAL_ON_PAGE, cursor }: PageQueryDto): Promise<OrganisationList> {
     const afterId = idOfCursor(cursor);
@@ -37,6 +41,8 @@ export class OrganisationsController {
   @ApiOperation({
     operationId: 'createOrganisation',
     summary: 'Add an organisation, with the first key of its admin',
+    description:
+      'The answer holds the key of its first admin, whose text is never shown again. With that key the organisation runs itself.',
   })
   @Answers('NewOrganisation', { status: 201, headers: ['Location', 'ETag'] })
   async create(
@@ -54,6 +60,7 @@ export class OrganisationsController {
   @ApiOperation({
     operationId: 'getOrganisation',
     summary: 'An organisation: your own, or any for a platform-operator',
+    description: 'An id of another organisation is answered as an unknown one.',
   })
   @Answers('Organisation', { headers: ['ETag'] })
   async one(
@@ -71,7 +78,12 @@ export class OrganisationsController {
     description: 'RFC 7396 merge patch.',
     schema: { type: 'object', properties: { name: { type: 'string', maxLength: 200 } } },
   })
-  @ApiOperation({ operationId: 'updateOrganisation', summary: 'Rename an organisation' })
+  @ApiOperation({
+    operationId: 'updateOrganisation',
+    summary: 'Rename an organisation',
+    description:
+      'The new name stands on documents that are made from now on; those made before keep theirs only as files.',
+  })
   @Answers('Organisation', { headers: ['ETag'] })
   @ChangesVersion()
   async patch(

@@ -22,7 +22,11 @@ export class PublishableKeysController {
   constructor(private readonly access: AccessService) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listPublishableKeys', summary: 'Keys for pages, oldest first' })
+  @ApiOperation({
+    operationId: 'listPublishableKeys',
+    summary: 'Keys for pages, oldest first',
+    description: 'Their texts are shown, since they stand in pages for everybody to read.',
+  })
   @Answers('PublishableKeyList')
   async list(
     @CallerParam() caller: Caller,
@@ -52,7 +56,11 @@ export class PublishableKeysController {
   }
 
   @Get(':id')
-  @ApiOperation({ operationId: 'getPublishableKey', summary: 'A key for a page' })
+  @ApiOperation({
+    operationId: 'getPublishableKey',
+    summary: 'A key for a page',
+    description: 'Its origins, its limits and when it ends.',
+  })
   @Answers('PublishableKey', { headers: ['ETag'] })
   async one(
     @CallerParam() caller: Caller,
@@ -69,6 +77,7 @@ export class PublishableKeysController {
   @ApiOperation({
     operationId: 'revokePublishableKey',
     summary: 'Revoke a key for a page, and with it every secret that was given out for it',
+    description: 'Pages that use it are refused from then on, and what their visitors made is kept.',
   })
   @ChangesVersion()
   async revoke(

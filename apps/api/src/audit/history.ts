@@ -1,19 +1,25 @@
 import type { NamedEntry } from './audit-trail.js';
 
 export interface HistoryEntry {
-  /** RFC 3339 instant. */
+  /** When it was done (RFC 3339). */
   readonly at: string;
+  /** What was done to it, such as `created`, `changed` or `removed`. */
   readonly action: string;
+  /** Key that did it; absent where the service itself did. */
   readonly keyId?: string;
   /** Whose key it was, as the key is called. */
   readonly keyName?: string;
+  /** Request that did it, as in its `X-Request-Id`. */
   readonly requestId?: string;
+  /** The thing before the change; absent where it was new. */
   readonly before?: unknown;
+  /** The thing after the change; absent where it was removed. */
   readonly after?: unknown;
 }
 
 /** What was done to a thing, newest first. */
 export interface History {
+  /** Changes, newest first. */
   readonly items: readonly HistoryEntry[];
 }
 
@@ -25,8 +31,9 @@ export interface AuditEntry extends HistoryEntry {
 }
 
 export interface AuditPage {
+  /** What was done, newest first. */
   readonly items: readonly AuditEntry[];
-  /** Give it as `cursor` to read on; absent on the last page. */
+  /** Give it as `cursor` for what was done before; absent on the last page. */
   readonly nextCursor?: string;
 }
 

@@ -12,19 +12,27 @@ export interface EntryField {
 }
 
 export interface EntryChange {
+  /** What kind of entry differs. */
   readonly subject: 'material' | 'price_list' | 'labour_rates' | 'source';
+  /** Code of the entry. */
   readonly code: string;
+  /** Whether the entry was added, removed or changed. */
   readonly change: 'added' | 'removed' | 'changed';
   /** The first 200 fields that differ, of an entry that is in both. */
   readonly fields: readonly EntryField[];
+  /** How many of its fields differ; `fields` may list fewer. */
   readonly fieldCount: number;
 }
 
 /** What one edition holds otherwise than another. */
 export interface EditionComparison {
+  /** Code of the edition compared with. */
   readonly before: string;
+  /** Code of the edition that was asked about. */
   readonly after: string;
+  /** Whether the two hold the same. */
   readonly isSame: boolean;
+  /** Entries that differ. */
   readonly changes: readonly EntryChange[];
 }
 

@@ -1,14 +1,17 @@
 import type { EditionRow } from './catalogue.entities.js';
 
 export interface Edition {
+  /** Code of the edition. */
   readonly code: string;
   /** `scheduled`: published, and not yet in effect. */
   readonly state: 'draft' | 'scheduled' | 'published';
   /** True for the catalogue shipped with the program, which everybody reads and nobody changes. */
   readonly isShipped: boolean;
+  /** What the edition was made for. */
   readonly note: string;
-  /** RFC 3339 instant. */
+  /** When the draft was made (RFC 3339). */
   readonly createdAt: string;
+  /** When it took effect (RFC 3339); absent on a draft. */
   readonly publishedAt?: string;
   /** RFC 3339 instant from which it counts; absent when that was its publication. */
   readonly effectiveAt?: string;
@@ -19,6 +22,7 @@ export interface Edition {
 export interface EditionList {
   /** Code of the edition that estimates are made with now. */
   readonly current: string;
+  /** Editions of the organisation, newest first. */
   readonly items: readonly Edition[];
 }
 

@@ -32,6 +32,8 @@ export class EditionsController {
   @ApiOperation({
     operationId: 'listEditions',
     summary: 'Editions of the catalogue, newest first, and the current one',
+    description:
+      'Drafts, publications and what counts now. An estimate keeps the edition that it was made with.',
   })
   @Answers('EditionList')
   async list(@CallerParam() caller: Caller): Promise<EditionList> {
@@ -42,7 +44,12 @@ export class EditionsController {
 
   @Post()
   @Needs('prices:write')
-  @ApiOperation({ operationId: 'createEdition', summary: 'Make a draft by copying an edition' })
+  @ApiOperation({
+    operationId: 'createEdition',
+    summary: 'Make a draft by copying an edition',
+    description:
+      'A draft holds a copy of everything in the edition it is based on, and can be changed until it is published. Without a base the current edition is copied.',
+  })
   @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict', 'not-found')
   async create(
@@ -56,7 +63,12 @@ export class EditionsController {
   }
 
   @Get(':code')
-  @ApiOperation({ operationId: 'getEdition', summary: 'An edition' })
+  @ApiOperation({
+    operationId: 'getEdition',
+    summary: 'An edition',
+    description:
+      'The ETag covers all that the edition holds, so that a publication can name what was reviewed.',
+  })
   @Answers('Edition', { headers: ['ETag'] })
   async one(
     @CallerParam() caller: Caller,
@@ -97,6 +109,8 @@ export class EditionsController {
   @ApiOperation({
     operationId: 'withdrawEdition',
     summary: 'Take back a publication before it counts: the edition is a draft again',
+    description:
+      'Only a publication whose time has not come. Once an edition counts, another is made current instead.',
   })
   @Answers('Edition', { headers: ['ETag'] })
   @ChangesVersion()
@@ -115,6 +129,7 @@ export class EditionsController {
   @ApiOperation({
     operationId: 'restoreEdition',
     summary: 'Make what an earlier edition held current again, under a new code',
+    description: 'The way back after a bad publication: one call, and the next estimate is priced as before.',
   })
   @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict')
@@ -133,6 +148,8 @@ export class EditionsController {
   @ApiOperation({
     operationId: 'compareEditions',
     summary: 'What an edition holds otherwise than another, entry by entry and field by field',
+    description:
+      'For reading before publishing: added, removed and changed entries, with the value of each field before and after.',
   })
   @Answers('EditionComparison')
   compare(
@@ -146,7 +163,11 @@ export class EditionsController {
   @Delete(':code')
   @AnswersNothing()
   @Needs('catalogue:write')
-  @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
+  @ApiOperation({
+    operationId: 'deleteEdition',
+    summary: 'Throw a draft away',
+    description: 'Only a draft can be thrown away; what was published stays for the estimates made with it.',
+  })
   @ChangesVersion()
   @Refuses('conflict')
   async remove(
@@ -158,7 +179,11 @@ export class EditionsController {
   }
 
   @Get(':code/history')
-  @ApiOperation({ operationId: 'getEditionHistory', summary: 'Who did what to an edition' })
+  @ApiOperation({
+    operationId: 'getEditionHistory',
+    summary: 'Who did what to an edition',
+    description: 'Changes of the edition and of every entry in it, with the keys that made them.',
+  })
   @Answers('History')
   history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
     return this.editions.history(caller, code);

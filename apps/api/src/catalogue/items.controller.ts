@@ -19,7 +19,7 @@ import { currencyCodes } from '#lib/money';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller, Permission } from '../access/roles.js';
 import type { History } from '../audit/history.js';
-import type { DtoClass } from '../edge/dto/field.js';
+import { ruleOf, type DtoClass } from '../edge/dto/field.js';
 import { OneOf } from '../edge/dto/index.js';
 import { Answers, AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, MERGE_PATCH_TYPE, Produces } from '../edge/media.js';
@@ -93,7 +93,21 @@ const resources: readonly Resource[] = [
 const documentSchema = ({ classes }: Resource) =>
   classes.length === 1
     ? { $ref: getSchemaPath(classes[0].name) }
-    : { oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })) };
+    : {
+        oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })),
+        discriminator: {
+          propertyName: 'kind',
+          mapping: Object.fromEntries(
+            classes.flatMap((type) => kindOf(type).map((kind) => [kind, getSchemaPath(type.name)])),
+          ),
+        },
+      };
+
+/** The one word that a class of materials takes as its kind. */
+const kindOf = (type: DtoClass): readonly string[] => {
+  const words: unknown = ruleOf(type, 'kind')?.schema.enum;
+  return Array.isArray(words) ? words.map(String) : [];
+};
 
 const wordsOf = ({ one }: Resource): string =>
   one
@@ -112,14 +126,22 @@ export const DraftQuery = (): MethodDecorator =>
     }),
   );
 
+const listSchema = (resource: Resource) => ({
+  type: 'object',
+  required: ['edition', 'items'],
+  properties: {
+    edition: { type: 'string', description: `Edition that holds each ${wordsOf(resource)} listed.` },
+    items: {
+      type: 'array',
+      items: documentSchema(resource),
+      description: `Each ${wordsOf(resource)}.`,
+    },
+  },
+});
+
 function readingController(resource: Resource): Type {
   const { table, path, one, many, classes, kinds } = resource;
   const document = documentSchema(resource);
-  const list = {
-    type: 'object',
-    required: ['edition', 'items'],
-    properties: { edition: { type: 'string' }, items: { type: 'array', items: document } },
-  };
   const words = wordsOf(resource);
 
   class ItemsQueryDto extends EditionQueryDto {
@@ -136,8 +158,12 @@ function readingController(resource: Resource): Type {
 
     @Get()
     @Produces(JSON_TYPE, CSV_TYPE)
-    @ApiOperation({ operationId: `list${many}`, summary: `Entries of an edition (${words}), as JSON or CSV` })
-    @AnswersSchema(list, [CSV_TYPE])
+    @ApiOperation({
+      operationId: `list${many}`,
+      summary: `Entries of an edition (${words}), as JSON or CSV`,
+      description: `Every ${words} of the current edition, or of the one named; CSV has the columns that an import takes.`,
+    })
+    @AnswersSchema(listSchema(resource), [CSV_TYPE])
     @Refuses('not-found')
     async list(
       @CallerParam() caller: Caller,
@@ -151,7 +177,11 @@ function readingController(resource: Resource): Type {
     }
 
     @Get(':code')
-    @ApiOperation({ operationId: `get${one}`, summary: `One entry (${words})` })
+    @ApiOperation({
+      operationId: `get${one}`,
+      summary: `One entry (${words})`,
+      description: `The ${words} as the current edition or the one named holds it, with the ETag that a change names.`,
+    })
     @AnswersSchema(document, [], { headers: ['ETag'] })
     async one(
       @CallerParam() caller: Caller,
@@ -163,7 +193,11 @@ function readingController(resource: Resource): Type {
     }
 
     @Get(':code/history')
-    @ApiOperation({ operationId: `get${one}History`, summary: `Who changed what about an entry (${words})` })
+    @ApiOperation({
+      operationId: `get${one}History`,
+      summary: `Who changed what about an entry (${words})`,
+      description: `Changes of the ${words} over all editions of the organisation, newest first.`,
+    })
     @Answers('History')
     history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
       return this.items.history({ caller, table }, code);
@@ -186,7 +220,11 @@ function changingController(resource: Resource): Type {
     @Post()
     @DraftQuery()
     @ApiBody({ schema: document })
-    @ApiOperation({ operationId: `create${one}`, summary: `Add an entry to a draft (${words})` })
+    @ApiOperation({
+      operationId: `create${one}`,
+      summary: `Add an entry to a draft (${words})`,
+      description: `A new ${words}; what it refers to must be in the draft, and a code that is taken is refused.`,
+    })
     @AnswersSchema(document, [], { status: 201, headers: ['Location', 'ETag'] })
     @Refuses('conflict', 'not-found')
     async create(
@@ -206,6 +244,7 @@ function changingController(resource: Resource): Type {
     @ApiOperation({
       operationId: `update${one}`,
       summary: `Change an entry of a draft by merge patch (${words})`,
+      description: `Fields named are replaced, null takes an optional one away, and the ${words} is then checked as a whole.`,
     })
     @AnswersSchema(document, [], { headers: ['ETag'] })
     @ChangesVersion()
@@ -242,6 +281,7 @@ function removingController(resource: Resource): Type {
     @ApiOperation({
       operationId: `delete${one}`,
       summary: `Remove an entry from a draft (${wordsOf(resource)})`,
+      description: `A ${wordsOf(resource)} that something else in the draft refers to stays, and the refusal says what.`,
     })
     @ChangesVersion()
     @Refuses('conflict')
@@ -271,9 +311,21 @@ function importController(resource: Resource): Type {
     @ApiOperation({
       operationId: `import${many}`,
       summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})`,
+      description: `A row for each ${wordsOf(resource)}; one wrong row stops all, and every fault is named by row and column.`,
     })
     @AnswersSchema(
-      { type: 'object', required: ['imported'], properties: { imported: { type: 'integer' } } },
+      {
+        type: 'object',
+        required: ['imported'],
+        properties: {
+          imported: {
+            type: 'integer',
+            format: 'int32',
+            minimum: 0,
+            description: `Rows that were taken, each a ${wordsOf(resource)}.`,
+          },
+        },
+      },
       [],
     )
     @Refuses('conflict', 'not-found')

@@ -67,6 +67,7 @@ export class ItemsService {
   }
 
   add(shelf: Shelf, raw: unknown): Promise<ItemRow> {
+    draftNamed(shelf);
     const document = checkedDocument(shelf.table, raw);
     return this.inDraft(shelf, async (tx, { id, organisationId }) => {
       const items = ItemsRepository.in(tx, shelf.table);
@@ -132,6 +133,7 @@ export class ItemsService {
 
   /** Adds or replaces every document of a table; nothing is changed when one of them is wrong. */
   import(shelf: Shelf, csv: string): Promise<number> {
+    draftNamed(shelf);
     const documents = checkedAll(
       shelf.table,
       documentsFrom(csv, (raw) => classOf(shelf.table, raw)),
@@ -149,27 +151,28 @@ export class ItemsService {
     });
   }
 
-  private inDraft<T>(
-    { caller, edition }: Shelf,
-    work: (tx: Transaction, draft: EditionRow) => Promise<T>,
-  ): Promise<T> {
-    if (edition === undefined) {
-      throw new HttpProblem('bad-request', {
-        detail: 'Name the draft edition that is to be changed.',
-        problems: [
-          {
-            ...problem('missing', '/edition', { expected: 'the code of a draft edition' }),
-            parameter: 'edition',
-          },
-        ],
-      });
-    }
-    return this.database.inOrganisation(caller.organisationId, async (tx) => {
+  private inDraft<T>(shelf: Shelf, work: (tx: Transaction, draft: EditionRow) => Promise<T>): Promise<T> {
+    const edition = draftNamed(shelf);
+    return this.database.inOrganisation(shelf.caller.organisationId, async (tx) => {
       const result = await work(tx, await draftOf(tx, edition));
       await countedChange(tx, edition);
       return result;
     });
   }
+}
+
+/** Asked before a body is looked at, which would be for nothing without it. @throws {HttpProblem} bad-request */
+function draftNamed({ edition }: Shelf): string {
+  if (edition !== undefined) return edition;
+  throw new HttpProblem('bad-request', {
+    detail: 'Name the draft edition that is to be changed, as ?edition=<code>; POST /v1/editions makes one.',
+    problems: [
+      {
+        ...problem('missing', '/edition', { expected: 'the code of a draft edition' }),
+        parameter: 'edition',
+      },
+    ],
+  });
 }
 
 async function itemOf(

@@ -29,7 +29,11 @@ export class PackController {
     description: 'Code of an edition; the current one when absent.',
   })
   @Needs('catalogue:read')
-  @ApiOperation({ operationId: 'getPack', summary: 'One pack of a price list' })
+  @ApiOperation({
+    operationId: 'getPack',
+    summary: 'One pack of a price list',
+    description: 'Its price, price breaks, mass and terms of carriage.',
+  })
   @AnswersSchema(pack, [], { headers: ['ETag'] })
   async one(
     @Shelved('price_list') shelf: ShelvedRequest,
@@ -48,6 +52,8 @@ export class PackController {
   @ApiOperation({
     operationId: 'putPack',
     summary: 'Put one pack into a price list of a draft, or in the place of another',
+    description:
+      'The whole pack is replaced; what is not given is gone. A merge patch changes single fields.',
   })
   @AnswersSchema(pack, [], { headers: ['ETag'] })
   @ChangesVersion()
@@ -68,6 +74,7 @@ export class PackController {
   @ApiOperation({
     operationId: 'updatePack',
     summary: 'Change one pack of a price list of a draft by merge patch, such as its price',
+    description: 'Null takes an optional field away; fields that are not named stay.',
   })
   @AnswersSchema(pack, [], { headers: ['ETag'] })
   @ChangesVersion()
@@ -84,7 +91,11 @@ export class PackController {
   @Delete()
   @AnswersNothing()
   @DraftQuery()
-  @ApiOperation({ operationId: 'deletePack', summary: 'Take one pack out of a price list of a draft' })
+  @ApiOperation({
+    operationId: 'deletePack',
+    summary: 'Take one pack out of a price list of a draft',
+    description: 'Estimates that bought it keep it; later ones choose another.',
+  })
   @ChangesVersion()
   @Refuses('conflict')
   async remove(

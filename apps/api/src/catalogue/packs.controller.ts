@@ -30,7 +30,12 @@ export class PacksController {
 
   @Get()
   @Produces(JSON_TYPE, CSV_TYPE)
-  @ApiOperation({ operationId: 'listPacks', summary: 'The packs of a price list, as JSON or CSV, one a row' })
+  @ApiOperation({
+    operationId: 'listPacks',
+    summary: 'The packs of a price list, as JSON or CSV, one a row',
+    description:
+      'By Accept as CSV with the columns that an import takes, so that a sheet can be changed and sent back.',
+  })
   @AnswersSchema(packList, [CSV_TYPE], { headers: ['ETag'] })
   async list(
     @CallerParam() caller: Caller,
@@ -53,6 +58,8 @@ export class PacksController {
   @ApiOperation({
     operationId: 'replacePacks',
     summary: 'Replace all packs of a price list in a draft from CSV, one a row',
+    description:
+      'All or none: one wrong row leaves the list as it was, and every fault is named by row and column.',
   })
   @AnswersSchema(packList, [], { headers: ['ETag'] })
   @ChangesVersion()

@@ -28,7 +28,9 @@ export interface PriceChangeAsked {
 
 /** A pack whose prices are other ones now. */
 export interface ChangedPack {
+  /** Pack whose price changed. */
   readonly sku: string;
+  /** Name of the pack. */
   readonly name: string;
   /** Prices of one pack at each quantity break, in the order of the breaks, in the currency of the list. */
   readonly before: readonly string[];
@@ -42,7 +44,9 @@ export interface PriceChange {
   readonly priceList: string;
   /** Code of the draft. */
   readonly edition: string;
+  /** Currency of the changed prices. */
   readonly currency: string;
+  /** By how much they changed, as decimal text. */
   readonly percent: string;
   /** How many packs the choice met. */
   readonly chosenCount: number;

@@ -24,6 +24,8 @@ export class PriceChangesController {
   @ApiOperation({
     operationId: 'changePrices',
     summary: 'Raise or lower prices of a list of a draft by a percentage, each rounded once to a step',
+    description:
+      'All packs of the list, or those of the suppliers, materials or SKUs named. The answer says of each what it cost before and costs now.',
   })
   @Answers('PriceChange', { headers: ['ETag'] })
   @ChangesVersion()

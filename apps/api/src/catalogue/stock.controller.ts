@@ -17,7 +17,11 @@ export class StockController {
   constructor(private readonly stock: StockService) {}
 
   @Get('stock')
-  @ApiOperation({ operationId: 'listStock', summary: 'What was counted of the packs of a price list' })
+  @ApiOperation({
+    operationId: 'listStock',
+    summary: 'What was counted of the packs of a price list',
+    description: 'Whole packs of each SKU, with the time of the count. They hold at once, whatever edition is current.',
+  })
   @Answers('StockList')
   list(@CallerParam() caller: Caller, @Param('code') code: string): Promise<StockList> {
     return this.stock.list(caller, code);
@@ -40,7 +44,11 @@ export class StockController {
   }
 
   @Get('packs/:sku/stock')
-  @ApiOperation({ operationId: 'getStock', summary: 'How many packs of a SKU were counted, and when' })
+  @ApiOperation({
+    operationId: 'getStock',
+    summary: 'How many packs of a SKU were counted, and when',
+    description: 'The last count and its time; 404 when nobody counted.',
+  })
   @Answers('StockCount')
   one(
     @CallerParam() caller: Caller,
@@ -74,6 +82,7 @@ export class StockController {
   @ApiOperation({
     operationId: 'forgetStock',
     summary: 'Forget a count: the stock that the edition states counts again',
+    description: 'Nothing else about the pack changes.',
   })
   remove(
     @CallerParam() caller: Caller,

@@ -11,6 +11,7 @@ import { StockRepository, type Count } from './stock.repository.js';
 
 /** How many packs of a SKU there are now. */
 export interface StockCount {
+  /** Pack that was counted. */
   readonly sku: string;
   /** Whole packs. */
   readonly packs: number;
@@ -22,6 +23,7 @@ export interface StockCount {
 export interface StockList {
   /** Code of the price list. */
   readonly priceList: string;
+  /** Packs that were counted. */
   readonly items: readonly StockCount[];
 }
 

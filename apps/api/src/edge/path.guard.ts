@@ -10,7 +10,7 @@ export const pathPatterns: Readonly<Record<string, string>> = {
 };
 
 /** Codes are an organisation's own words: anything that can be written in a line. */
-export const otherPathPattern = '^[^\\u0000-\\u001f\\u007f]{1,80}$';
+export const otherPathPattern = '^[^\\x00-\\x1f\\x7f]{1,80}$';
 
 const patterns = new Map(Object.entries(pathPatterns).map(([name, text]) => [name, new RegExp(text, 'i')]));
 const otherPattern = new RegExp(otherPathPattern, 'u');

@@ -10,16 +10,23 @@ export const MOST_ERRORS_SHOWN = 100;
 
 /** One fault as a caller sees it. */
 export interface ShownProblem {
+  /** JSON Pointer to the field at fault. */
   readonly pointer?: string;
+  /** Name of the query or path parameter at fault. */
   readonly parameter?: string;
+  /** Name of the header at fault. */
   readonly header?: string;
   /** Of a sheet, as a spreadsheet counts them: the headings are row 1. */
   readonly row?: number;
   /** Heading of the column. */
   readonly column?: string;
+  /** Code of the fault, stable over releases. */
   readonly code: string;
+  /** Kind of fault in words. */
   readonly title: string;
+  /** What is wrong and what would be right. */
   readonly detail: string;
+  /** Numbers and words of the detail. */
   readonly facts: LocatedProblem['facts'];
 }
 

@@ -55,7 +55,7 @@ export function schemasWithUsDisplay(schemas: SchemaByName, roots: readonly unkn
   return Object.fromEntries(
     Object.entries(schemas).map(([name, schema]) => [
       name,
-      reached.has(name) ? displayed(schema, schemas) : schema,
+      reached.has(name) ? displayed(schema, { schemas, owner: name }) : schema,
     ]),
   );
 }
@@ -79,32 +79,50 @@ function reach(node: unknown, schemas: SchemaByName, reached: Set<string>): void
 const referred = ({ $ref }: Json): string | undefined =>
   typeof $ref === 'string' ? $ref.replace('#/components/schemas/', '') : undefined;
 
-function displayed(node: unknown, schemas: SchemaByName): unknown {
-  if (Array.isArray(node)) return node.map((part) => displayed(part, schemas));
+interface Place {
+  readonly schemas: SchemaByName;
+  /** The schema that the object stands in, for the words. */
+  readonly owner: string;
+}
+
+function displayed(node: unknown, place: Place): unknown {
+  if (Array.isArray(node)) return node.map((part) => displayed(part, place));
   if (!isRecord(node)) return node;
-  const copy = Object.fromEntries(Object.entries(node).map(([key, part]) => [key, displayed(part, schemas)]));
+  const copy = Object.fromEntries(Object.entries(node).map(([key, part]) => [key, displayed(part, place)]));
   const { properties } = node;
   if (node.type !== 'object' || !isRecord(properties)) return copy;
-  const display = displaySchema(properties, schemas);
+  const display = displaySchema(properties, place);
   return display === undefined
     ? copy
     : { ...copy, properties: { ...(isRecord(copy.properties) ? copy.properties : {}), [DISPLAY]: display } };
 }
 
-function displaySchema(properties: Json, schemas: SchemaByName): unknown {
+function displaySchema(properties: Json, { schemas, owner }: Place): unknown {
   const texts = Object.entries(properties).flatMap(([name, schema]) =>
     mayHaveUnit(name, properties) && !withoutDisplay.has(name)
-      ? entryOf(name, textSchema(schema, schemas))
+      ? entryOf(name, inUsUnits(textSchema(schema, schemas), schema))
       : [],
   );
   if (texts.length === 0) return undefined;
   return {
     type: 'object',
-    description: 'In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text.',
+    description: `${listed(texts.map(([name]) => `\`${name}\``))} of ${owner} in US customary units, when \`Accept-Units: us\` was sent; ≈ marks a rounded text.`,
     properties: Object.fromEntries(texts),
     additionalProperties: false,
   };
 }
+
+/** A text says what its number says. */
+function inUsUnits(text: unknown, schema: unknown): unknown {
+  if (!isRecord(text) || !isRecord(schema) || typeof schema.description !== 'string') return text;
+  return { ...text, description: `In US units: ${schema.description}` };
+}
+
+/** Of many names the first three stand for the rest. */
+const listed = (names: readonly string[]): string =>
+  names.length > 4
+    ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`
+    : names.join(', ').replace(/, ([^,]*)$/, ' and $1');
 
 const mayHaveUnit = (name: string, properties: Json): boolean =>
   unitOfField(name) !== undefined || (mayHaveStatedUnit(name) && Object.hasOwn(properties, 'unit'));
@@ -124,7 +142,7 @@ function textSchema(schema: unknown, schemas: SchemaByName): unknown {
 }
 
 function rangeSchema(properties: Json, schemas: SchemaByName): unknown {
-  const parts = Object.entries(properties).map(([key, part]) => [key, textSchema(part, schemas)] as const);
+  const parts = Object.entries(properties).map(([key, part]) => [key, inUsUnits(textSchema(part, schemas), part)] as const);
   return parts.some(([, text]) => text === undefined)
     ? undefined
     : {

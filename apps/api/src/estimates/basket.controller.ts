@@ -32,6 +32,7 @@ export class BasketController {
   @ApiOperation({
     operationId: 'getEstimateBasket',
     summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier',
+    description: 'With the choices that most people make; POST takes other ones.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async basket(

@@ -33,6 +33,7 @@ interface OrderWanted {
 
 /** How the prices of a list differ from those that an estimate was reckoned with. */
 export interface EstimateDrift extends PriceDrift {
+  /** Estimate whose prices were compared. */
   readonly estimate: string;
 }
 

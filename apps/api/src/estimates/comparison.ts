@@ -17,10 +17,13 @@ import type { RevisionMark } from './stored-estimate.js';
 
 /** What changed from one estimate to another, line by line. */
 export interface Comparison {
+  /** The earlier of the two. */
   readonly before: ComparedEstimate;
+  /** The later of the two. */
   readonly after: ComparedEstimate;
   /** Changed figures of the scope, such as the opened area. */
   readonly figures: readonly FigureChange[];
+  /** Currency of all differences (ISO 4217). */
   readonly currency: string;
   /** Changed lines: by how much, because of how much more of it and because of its rate. */
   readonly lines: readonly LineChange[];
@@ -33,18 +36,28 @@ export interface Comparison {
 }
 
 export interface ComparedEstimate {
+  /** Id of the estimate that is compared. */
   readonly id: string;
+  /** When it was made (RFC 3339). */
   readonly createdAt: string;
+  /** Which revision of the job it is. */
   readonly revision: RevisionMark;
+  /** Edition of the catalogue it was priced with. */
   readonly edition: string;
+  /** Version of the program that made it. */
   readonly engineVersion: string;
 }
 
 export interface FigureChange {
+  /** Which figure of the summary changed. */
   readonly code: string;
+  /** Name of that figure. */
   readonly name: string;
+  /** Unit of both values. */
   readonly unit: string;
+  /** The figure in the earlier estimate. */
   readonly before: number;
+  /** The figure in the later estimate. */
   readonly after: number;
 }
 

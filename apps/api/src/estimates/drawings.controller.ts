@@ -18,7 +18,11 @@ export class DrawingsController {
   constructor(private readonly forms: EstimateForms) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listDrawings', summary: 'Names of the drawings an estimate has' })
+  @ApiOperation({
+    operationId: 'listDrawings',
+    summary: 'Names of the drawings an estimate has',
+    description: 'Which drawings there are depends on the job: no plan of core pieces without new core.',
+  })
   @Answers('DrawingList')
   list(
     @CallerParam() caller: Caller,
@@ -35,6 +39,8 @@ export class DrawingsController {
     operationId: 'getDrawing',
     summary:
       'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine',
+    description:
+      'Every drawing has its scale and a bar to check a print by. A long one is answered 202 and fetched later.',
   })
   @AnswersOnlyIn([SVG_TYPE, PDF_TYPE, DXF_TYPE], ['ETag'])
   @MayAnswerLater()

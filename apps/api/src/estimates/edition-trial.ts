@@ -14,6 +14,7 @@ export interface EditionTrial {
   readonly engineVersion: string;
   /** Estimates that come to the same in every line and figure. */
   readonly sameCount: number;
+  /** Stored estimates, each as the draft would price it. */
   readonly estimates: readonly TriedEstimate[];
   /** Estimates that both editions could answer, summed for each currency. */
   readonly totals: readonly TrialTotal[];
@@ -21,7 +22,9 @@ export interface EditionTrial {
 
 /** One estimate, worked out again with both editions from the record that it keeps. */
 export interface TriedEstimate {
+  /** Estimate that was tried. */
   readonly id: string;
+  /** Revision of it that was tried. */
   readonly revisionNumber: number;
   /** Only for callers who may read estimates. */
   readonly title?: string;
@@ -33,6 +36,7 @@ export interface TriedEstimate {
   readonly before?: MoneyJson;
   /** The same with the edition tried. */
   readonly after?: MoneyJson;
+  /** Total with the draft less the stored total; absent when it could not be made. */
   readonly difference?: MoneyJson;
   /** Of the amount before, such as 0.04 for 4 % more; absent when that was nothing. */
   readonly shareOfBefore?: number;
@@ -45,10 +49,15 @@ export interface TriedEstimate {
 }
 
 export interface TrialTotal {
+  /** Currency that these estimates are in. */
   readonly currency: string;
+  /** Estimates that the sums are over. */
   readonly estimateCount: number;
+  /** Sum of the stored totals. */
   readonly before: MoneyJson;
+  /** Sum of the totals with the draft. */
   readonly after: MoneyJson;
+  /** What the draft adds to the sum. */
   readonly difference: MoneyJson;
 }
 

@@ -63,7 +63,11 @@ export class EstimatesController {
 
   @Get()
   @ShowsUnits()
-  @ApiOperation({ operationId: 'listEstimates', summary: 'List estimates, newest first' })
+  @ApiOperation({
+    operationId: 'listEstimates',
+    summary: 'List estimates, newest first',
+    description: 'Page by page with a cursor; each entry has the totals, and its address leads to the rest.',
+  })
   @Answers('EstimatePage', { headers: ['Link'] })
   async list(
     @CallerParam() caller: Caller,
@@ -115,7 +119,11 @@ export class EstimatesController {
 
   @Get(':id/record')
   @AlsoFor('holder')
-  @ApiOperation({ operationId: 'getEstimateRecord', summary: 'The defect record the estimate was made from' })
+  @ApiOperation({
+    operationId: 'getEstimateRecord',
+    summary: 'The defect record the estimate was made from',
+    description: 'What was sent, for sending it again with something changed.',
+  })
   @Answers('DefectRecord')
   record(@CallerParam() caller: Caller, @Param('id') id: string): Promise<DefectRecord> {
     return this.estimates.record(caller, id);
@@ -126,6 +134,8 @@ export class EstimatesController {
     operationId: 'replayEstimate',
     summary:
       'Compute an estimate again from its record and edition, and say whether every digit came out again',
+    description:
+      'The proof that an old figure can be had again: stored and new totals side by side, and whether every digit is the same.',
   })
   @Answers('Replay')
   replay(@CallerParam() caller: Caller, @Param('id') id: string): Promise<Replay> {
@@ -138,6 +148,8 @@ export class EstimatesController {
   @ApiOperation({
     operationId: 'explainLine',
     summary: 'Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is',
+    description:
+      'A tree from the figure down to what was entered, read from the catalogue or assumed, with formula and source at each step.',
   })
   @Answers('WhyAnswer')
   @Refuses('conflict')

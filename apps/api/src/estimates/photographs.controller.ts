@@ -26,6 +26,7 @@ export class PhotographsController {
   @ApiOperation({
     operationId: 'listPhotographs',
     summary: 'Photographs of the deck of an estimate and of its revisions',
+    description: 'In the order of their numbers, which the report prints them in.',
   })
   @Answers('PhotographList')
   list(@CallerParam() caller: Caller, @Param('id') id: string): Promise<PhotographList> {
@@ -35,7 +36,11 @@ export class PhotographsController {
   @Get(':number')
   @AlsoFor('holder')
   @Produces(JPEG_TYPE)
-  @ApiOperation({ operationId: 'getPhotograph', summary: 'A photograph as it is printed' })
+  @ApiOperation({
+    operationId: 'getPhotograph',
+    summary: 'A photograph as it is printed',
+    description: 'Turned upright and without the place and the device that a camera writes into it.',
+  })
   @AnswersOnlyIn([JPEG_TYPE])
   async one(
     @CallerParam() caller: Caller,
@@ -70,7 +75,11 @@ export class PhotographsController {
   @Delete(':number')
   @Needs('estimates:write')
   @AnswersNothing()
-  @ApiOperation({ operationId: 'removePhotograph', summary: 'Take a photograph away for good' })
+  @ApiOperation({
+    operationId: 'removePhotograph',
+    summary: 'Take a photograph away for good',
+    description: 'Reports that are made from now on lack it; it cannot be had again.',
+  })
   async remove(@CallerParam() caller: Caller, @Param() place: PhotographPlace): Promise<void> {
     await this.photographs.remove(caller, place);
   }

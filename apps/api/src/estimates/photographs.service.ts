@@ -20,16 +20,21 @@ import { PhotographsRepository, type NewPhotograph, type PhotographNote } from '
 export interface DeckPhotograph {
   /** As on the plan. */
   readonly number: number;
+  /** Words under the photograph in the report. */
   readonly caption: string;
   /** Where it was taken, in the deck plane; absent when nobody said. */
   readonly at?: readonly [number, number];
   /** 0 towards the bow, 90 to starboard. */
   readonly directionDeg?: number;
+  /** Width of the kept picture. */
   readonly widthPx: number;
+  /** Height of the kept picture. */
   readonly heightPx: number;
-  /** RFC 3339 instant. */
+  /** When the photograph was taken in (RFC 3339). */
   readonly addedAt: string;
+  /** Address of the picture. */
   readonly href: string;
+  /** Form in which the picture is kept. */
   readonly mediaType: 'image/jpeg';
 }
 

@@ -35,6 +35,8 @@ export class RevisionsController {
   @ApiOperation({
     operationId: 'reviseEstimate',
     summary: 'Re-make an estimate after something became known, with the reason',
+    description:
+      'The earlier revision stays as it was. Send the whole record as it is now known and say why; the change order says what that costs.',
   })
   @Answers('StoredEstimate', {
     status: 201,
@@ -53,7 +55,11 @@ export class RevisionsController {
   }
 
   @Get('revisions')
-  @ApiOperation({ operationId: 'listRevisions', summary: 'The revisions of an estimate, first to last' })
+  @ApiOperation({
+    operationId: 'listRevisions',
+    summary: 'The revisions of an estimate, first to last',
+    description: 'Each with its total and the reason why it was made.',
+  })
   @Answers('RevisionList')
   revisions(@CallerParam() caller: Caller, @Param('id') id: string): Promise<RevisionList> {
     return this.estimates.revisions(caller, id);
@@ -66,6 +72,8 @@ export class RevisionsController {
     operationId: 'compareEstimates',
     summary:
       'What changed against the revision before, or another estimate, line by line, and because of what',
+    description:
+      'Lines, totals and figures that differ, and the changed answers of the record that they follow from.',
   })
   @AnswersIn('Comparison', [CSV_TYPE])
   @Refuses('unprocessable')
@@ -89,6 +97,8 @@ export class RevisionsController {
     operationId: 'getChangeOrder',
     summary:
       'What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML',
+    description:
+      'Additions and deductions against the revision before, re-measured at the agreed rates, with room for two signatures.',
   })
   @AnswersIn('ChangeOrder', [HTML_TYPE, PDF_TYPE])
   @Refuses('unprocessable')

@@ -13,12 +13,14 @@ import { SharesRepository } from './shares.repository.js';
 export interface Share {
   /** The chandler's key. */
   readonly keyId: string;
+  /** Name of the key it is shared with. */
   readonly keyName: string;
-  /** RFC 3339 instant. */
+  /** Since when it is shared (RFC 3339). */
   readonly since: string;
 }
 
 export interface ShareList {
+  /** Keys that the estimate is shared with. */
   readonly items: readonly Share[];
 }
 
@@ -33,6 +35,7 @@ export class SharesController {
   @ApiOperation({
     operationId: 'listShares',
     summary: 'Chandlers that an estimate and its revisions are shared with',
+    description: 'Each with the name of the key and since when it may read.',
   })
   @Answers('ShareList')
   list(@CallerParam() caller: Caller, @Param('id') id: string): Promise<ShareList> {
@@ -50,6 +53,7 @@ export class SharesController {
   @ApiOperation({
     operationId: 'shareEstimate',
     summary: 'Share an estimate and its revisions with the key of a chandler',
+    description: 'The chandler may read the estimate and its revisions, order for them, and see no others.',
   })
   @Refuses('unprocessable')
   async share(
@@ -71,7 +75,11 @@ export class SharesController {
 
   @Delete(':keyId')
   @AnswersNothing()
-  @ApiOperation({ operationId: 'unshareEstimate', summary: 'Take an estimate back from a chandler' })
+  @ApiOperation({
+    operationId: 'unshareEstimate',
+    summary: 'Take an estimate back from a chandler',
+    description: 'From then on the chandler is answered as if there were no such estimate.',
+  })
   async unshare(
     @CallerParam() caller: Caller,
     @Param('id') id: string,

@@ -9,53 +9,75 @@ export const eventTypes = [
 ] as const;
 export type EventType = (typeof eventTypes)[number];
 
-/** What every event says of itself. */
-interface About {
-  /** The same at each attempt to deliver it. */
-  readonly id: string;
-  /** RFC 3339 instant at which it happened. */
-  readonly timestamp: string;
-}
-
 /** An estimate was made. */
-export interface EstimateCreated extends About {
+export interface EstimateCreated {
+  /** Id of the event of this making of an estimate, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the estimate was made (RFC 3339). */
+  readonly timestamp: string;
+  /** An estimate was made. */
   readonly type: 'estimate.created';
-  /** Thin: what it names is fetched from its address. */
+  /** The estimate that was made; what it names is fetched from its address. */
   readonly data: EstimateNamed;
 }
 
 /** A revision of an estimate was made. */
-export interface EstimateRevised extends About {
+export interface EstimateRevised {
+  /** Id of the event of this revision, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the revision was made (RFC 3339). */
+  readonly timestamp: string;
+  /** An estimate was revised. */
   readonly type: 'estimate.revised';
-  /** Thin: what it names is fetched from its address. */
+  /** The revision and what it revises; what it names is fetched from its address. */
   readonly data: RevisionNamed;
 }
 
 /** An edition of the catalogue was published: it is current, or will be from `effectiveAt`. */
-export interface EditionPublished extends About {
+export interface EditionPublished {
+  /** Id of the event of this publication, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the edition was published (RFC 3339). */
+  readonly timestamp: string;
+  /** An edition of the catalogue took effect. */
   readonly type: 'edition.published';
-  /** Thin: what it names is fetched from its address. */
+  /** The edition and when it counts; what it names is fetched from its address. */
   readonly data: PublicationNamed;
 }
 
 /** A publication was taken back before it counted. */
-export interface EditionWithdrawn extends About {
+export interface EditionWithdrawn {
+  /** Id of the event of this withdrawal, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the publication was taken back (RFC 3339). */
+  readonly timestamp: string;
+  /** A publication was taken back. */
   readonly type: 'edition.withdrawn';
-  /** Thin: what it names is fetched from its address. */
+  /** The edition that is a draft again; what it names is fetched from its address. */
   readonly data: EditionNamed;
 }
 
 /** An operation ended: with a result, or with a reason why there is none. */
-export interface OperationDone extends About {
+export interface OperationDone {
+  /** Id of the event of this ending of an operation, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the operation ended (RFC 3339). */
+  readonly timestamp: string;
+  /** Work that was answered later has ended. */
   readonly type: 'operation.done';
-  /** Thin: what it names is fetched from its address. */
+  /** The operation and how it ended; what it names is fetched from its address. */
   readonly data: OperationNamed;
 }
 
 /** An order to a supplier was written. */
-export interface OrderMade extends About {
+export interface OrderMade {
+  /** Id of the event of this order, the same at each attempt to deliver it. */
+  readonly id: string;
+  /** When the order was written (RFC 3339). */
+  readonly timestamp: string;
+  /** An order for a supplier was written. */
   readonly type: 'order.made';
-  /** Thin: what it names is fetched from its address. */
+  /** The order and its supplier; what it names is fetched from its address. */
   readonly data: OrderNamed;
 }
 
@@ -63,6 +85,7 @@ export type ServiceEvent =
   EstimateCreated | EstimateRevised | EditionPublished | EditionWithdrawn | OperationDone | OrderMade;
 
 export interface EstimateNamed {
+  /** Id of the estimate the event tells of. */
   readonly id: string;
   /** Path of the estimate. */
   readonly href: string;
@@ -82,6 +105,7 @@ export interface RevisionNamed extends EstimateNamed {
 }
 
 export interface EditionNamed {
+  /** Edition that the event tells of. */
   readonly code: string;
   /** Path of the edition. */
   readonly href: string;
@@ -93,9 +117,11 @@ export interface PublicationNamed extends EditionNamed {
 }
 
 export interface OperationNamed {
+  /** Id of the operation that ended. */
   readonly id: string;
   /** Path of the operation. */
   readonly href: string;
+  /** How it ended. */
   readonly status: 'done' | 'failed';
 }
 
@@ -126,6 +152,7 @@ export interface Happening<T extends EventType = EventType> {
 
 /** A page of what happened, oldest first. */
 export interface EventPage {
+  /** Events in the order they happened. */
   readonly items: readonly ServiceEvent[];
   /** Keep it, and give it as `cursor` to read what came after these; absent when there was nothing new. */
   readonly nextCursor?: string;
@@ -133,10 +160,13 @@ export interface EventPage {
 
 /** Where an organisation wants to be told what happened. */
 export interface WebhookEndpoint {
+  /** Id of the endpoint. */
   readonly id: string;
+  /** Where events are posted to. */
   readonly url: string;
+  /** Events that the endpoint is told of. */
   readonly types: readonly EventType[];
-  /** RFC 3339 instant. */
+  /** When the endpoint was made (RFC 3339). */
   readonly createdAt: string;
   /** Why nothing is delivered any more; absent while it is. */
   readonly disabledBecause?: string;
@@ -150,13 +180,17 @@ export interface NewWebhookEndpoint extends WebhookEndpoint {
 
 /** Endpoints of the organisation, oldest first. */
 export interface WebhookEndpointList {
+  /** Endpoints of the organisation. */
   readonly items: readonly WebhookEndpoint[];
 }
 
 /** How far an event came on its way to an endpoint. */
 export interface WebhookDelivery {
+  /** Event that is delivered. */
   readonly eventId: string;
+  /** Type of that event. */
   readonly type: EventType;
+  /** How the delivery stands. */
   readonly status: 'waiting' | 'delivered' | 'failed';
   /** How often it was tried; there are ten attempts in three days. */
   readonly attempts: number;
@@ -172,5 +206,6 @@ export interface WebhookDelivery {
 
 /** The last deliveries to an endpoint, newest event first. */
 export interface WebhookDeliveryList {
+  /** Deliveries, newest first. */
   readonly items: readonly WebhookDelivery[];
 }

@@ -32,6 +32,7 @@ export class WebhookEndpointsController {
   @ApiOperation({
     operationId: 'listWebhookEndpoints',
     summary: 'Webhook endpoints of the organisation, oldest first',
+    description: 'Addresses with the events that each is told of; secrets are not shown.',
   })
   @Answers('WebhookEndpointList')
   async list(@CallerParam() caller: Caller): Promise<WebhookEndpointList> {
@@ -42,6 +43,8 @@ export class WebhookEndpointsController {
   @ApiOperation({
     operationId: 'createWebhookEndpoint',
     summary: 'Have events posted to an address; its secret is shown in this answer only',
+    description:
+      'The address is reached over https and must not be a private one. Events are signed as Standard Webhooks says, with the secret of this answer.',
   })
   @Answers('NewWebhookEndpoint', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict')
@@ -55,7 +58,11 @@ export class WebhookEndpointsController {
 
   @Get(':id')
   @Needs('webhooks:read')
-  @ApiOperation({ operationId: 'getWebhookEndpoint', summary: 'A webhook endpoint, without its secret' })
+  @ApiOperation({
+    operationId: 'getWebhookEndpoint',
+    summary: 'A webhook endpoint, without its secret',
+    description: 'Its address and the events that it is told of.',
+  })
   @Answers('WebhookEndpoint', { headers: ['ETag'] })
   async one(
     @CallerParam() caller: Caller,
@@ -69,7 +76,11 @@ export class WebhookEndpointsController {
 
   @Delete(':id')
   @AnswersNothing()
-  @ApiOperation({ operationId: 'deleteWebhookEndpoint', summary: 'Have no more events posted to an address' })
+  @ApiOperation({
+    operationId: 'deleteWebhookEndpoint',
+    summary: 'Have no more events posted to an address',
+    description: 'Deliveries that wait are dropped; the events stay in the feed.',
+  })
   @ChangesVersion()
   async remove(
     @CallerParam() caller: Caller,
@@ -85,6 +96,8 @@ export class WebhookEndpointsController {
   @ApiOperation({
     operationId: 'renewWebhookSecret',
     summary: 'Give an endpoint a new secret; both sign for an overlap, and the new one is shown once',
+    description:
+      'During the overlap each delivery carries two signatures, so that receivers can change without losing one.',
   })
   @Answers('NewWebhookEndpoint', { status: 201, headers: ['Location', 'ETag'] })
   async renew(
@@ -101,6 +114,7 @@ export class WebhookEndpointsController {
   @ApiOperation({
     operationId: 'listWebhookDeliveries',
     summary: 'The last 200 deliveries to an endpoint, the newest event first',
+    description: 'Says of each how many attempts were made, what came back and when the next one is due.',
   })
   @Answers('WebhookDeliveryList')
   async deliveries(@CallerParam() caller: Caller, @Param('id') id: string): Promise<WebhookDeliveryList> {
@@ -112,6 +126,7 @@ export class WebhookEndpointsController {
   @ApiOperation({
     operationId: 'repeatWebhookDelivery',
     summary: 'Deliver an event once more, with all its attempts before it',
+    description: 'For an endpoint that was away longer than three days, or lost what it had received.',
   })
   @Answers('WebhookDelivery')
   @Refuses('conflict')

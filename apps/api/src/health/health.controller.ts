@@ -18,7 +18,11 @@ export class HealthController {
   ) {}
 
   @Get('health/live')
-  @ApiOperation({ operationId: 'isAlive', summary: 'Does the process answer?' })
+  @ApiOperation({
+    operationId: 'isAlive',
+    summary: 'Does the process answer?',
+    description: 'For whoever restarts a process that hangs. Needs no key and asks nothing of the database.',
+  })
   @Shown({
     type: 'object',
     properties: { status: { type: 'string', enum: ['alive'] } },
@@ -32,6 +36,7 @@ export class HealthController {
   @ApiOperation({
     operationId: 'isReady',
     summary: 'Can the service take work: is the database there, and is it not stopping?',
+    description: 'For a balancer: 503 while the database is away or the service is stopping. Needs no key.',
   })
   @Shown({
     type: 'object',

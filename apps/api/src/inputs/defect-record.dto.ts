@@ -200,7 +200,7 @@ abstract class ReadingDto {
 }
 
 export class SoundingDto extends ReadingDto implements Sounding {
-  @OneOf(['sounding'])
+  @OneOf(['sounding'], { description: 'Says that the place was tapped.' })
   readonly kind!: 'sounding';
 
   @Asked(readingQuestions.sounding.sound)
@@ -208,7 +208,7 @@ export class SoundingDto extends ReadingDto implements Sounding {
 }
 
 export class MeterReadingDto extends ReadingDto implements MeterReading {
-  @OneOf(['moisture'])
+  @OneOf(['moisture'], { description: 'Says that a meter was held to the place.' })
   readonly kind!: 'moisture';
 
   @Asked(readingQuestions.moisture.value)
@@ -216,7 +216,7 @@ export class MeterReadingDto extends ReadingDto implements MeterReading {
 }
 
 export class PlugDto extends ReadingDto implements Plug {
-  @OneOf(['plug'])
+  @OneOf(['plug'], { description: 'Says that a plug was drilled at the place.' })
   readonly kind!: 'plug';
 
   @Asked(readingQuestions.plug.condition)

@@ -5,13 +5,18 @@ import type { LetterheadState } from './letterhead.repository.js';
 export interface OrganisationLetterhead {
   /** The name of the organisation. */
   readonly name: string;
+  /** Address and contacts under the name, line by line. */
   readonly lines: readonly string[];
+  /** Words for those who cannot see the logo. */
   readonly logoDescription?: string;
+  /** The logo; absent when none was set. */
   readonly logo?: LogoLink;
 }
 
 export interface LogoLink {
+  /** Address of the logo. */
   readonly href: string;
+  /** Form that the logo is kept in. */
   readonly mediaType: 'image/png';
 }
 

@@ -22,6 +22,7 @@ export class LetterheadController {
   @ApiOperation({
     operationId: 'getLetterhead',
     summary: 'What stands at the head of the documents of the own organisation',
+    description: 'Name of the organisation, lines under it and the logo, as the head of reports shows them.',
   })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   async one(@CallerParam() caller: Caller, @Req() request: Request): Promise<OrganisationLetterhead> {
@@ -33,6 +34,7 @@ export class LetterheadController {
   @ApiOperation({
     operationId: 'setLetterhead',
     summary: 'Set the lines of the letterhead; the name is that of the organisation',
+    description: 'The lines count for documents that are made from now on.',
   })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   @ChangesVersion()
@@ -52,7 +54,11 @@ export class LetterheadController {
   @Get('logo')
   @Needs('letterhead:read')
   @Produces(PNG_TYPE)
-  @ApiOperation({ operationId: 'getLogo', summary: 'The logo as it is printed' })
+  @ApiOperation({
+    operationId: 'getLogo',
+    summary: 'The logo as it is printed',
+    description: 'A PNG, whatever form it was given in.',
+  })
   @AnswersOnlyIn([PNG_TYPE], ['ETag'])
   @Refuses('not-found')
   async logo(@CallerParam() caller: Caller, @Req() request: Request): Promise<void> {
@@ -93,7 +99,11 @@ export class LetterheadController {
   @Needs('letterhead:write')
   @AnswersNothing()
   @Refuses('not-found')
-  @ApiOperation({ operationId: 'removeLogo', summary: 'Take the logo off the letterhead' })
+  @ApiOperation({
+    operationId: 'removeLogo',
+    summary: 'Take the logo off the letterhead',
+    description: 'Documents that are made from now on have the name alone.',
+  })
   @ChangesVersion()
   async removeLogo(@CallerParam() caller: Caller, @Req() request: Request): Promise<void> {
     await this.letterheads.removeLogo(caller, (version) => {

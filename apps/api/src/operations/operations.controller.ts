@@ -24,6 +24,7 @@ export class OperationsController {
   @ApiOperation({
     operationId: 'getOperation',
     summary: 'How far an operation is; ask again after Retry-After',
+    description: 'Waiting, running, done or failed; done leads to its result, failed says why.',
   })
   @Answers('LongOperation', { headers: ['Retry-After'] })
   async one(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
@@ -36,6 +37,7 @@ export class OperationsController {
   @ApiOperation({
     operationId: 'getOperationResult',
     summary: 'The result of an operation that is done; 409 before',
+    description: 'The same bytes and media type that the request would have answered at once.',
   })
   @AnswersOnlyIn([PDF_TYPE, HTML_TYPE], ['ETag'])
   @ApiResponse({

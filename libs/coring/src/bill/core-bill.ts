@@ -34,42 +34,61 @@ import { allUse, useOf, type SheetUse } from './waste.js';
 
 /** Pieces, sheets and what becomes of every square millimetre of them. */
 export interface CoreBill {
+  /** Layers of new core that fill the cavity. */
   readonly stack: StackPlan;
+  /** Pieces that the core is cut into. */
   readonly mosaic: Mosaic;
   /** How many pieces, and why so many. */
   readonly division: DivisionByCost;
   /** One for each thickness and form. */
   readonly cuts: readonly CoreCut[];
+  /** Width that the saw takes between pieces. */
   readonly kerfMm: number;
+  /** Sheets that must be bought. */
   readonly sheetCount: number;
+  /** Price of the sheets, in the unit that prices were stated in. */
   readonly cost: number;
+  /** Area of core that ends up in the deck. */
   readonly netArea: Figure<'m2'>;
+  /** Area of the sheets bought. */
   readonly boughtArea: Figure<'m2'>;
   /** Absent where no core is bought. */
   readonly wasteFraction?: Figure<'1'>;
   /** 0 where no core is bought. */
   readonly utilisation: number;
+  /** Where the bought area goes. */
   readonly waste: SheetUse;
+  /** What the bill takes that nobody stated. */
   readonly assumptions: readonly Figure[];
 }
 
 export interface CoreCut {
+  /** Thickness of the sheets that are cut. */
   readonly thicknessMm: number;
+  /** Whether these sheets are plain or scored. */
   readonly form: 'plain' | 'scored';
+  /** Each sheet with the pieces on it. */
   readonly sheets: readonly CutCoreSheet[];
+  /** Price of these sheets. */
   readonly cost: number;
+  /** No layout of these pieces can cost less. */
   readonly leastCost: number;
+  /** How much of the sheets becomes pieces. */
   readonly use: SheetUse;
 }
 
 export interface CutCoreSheet extends CutSheet {
+  /** Name of the sheet on the cutting plan. */
   readonly label: string;
   /** A sheet that is bought, or a piece that the customer has. */
   readonly isBought: boolean;
+  /** Length of the bought sheet. */
   readonly lengthMm: number;
+  /** Width of the bought sheet. */
   readonly widthMm: number;
   /** Rectangles no narrower than what is worth keeping. */
   readonly offcutsKept: CutSheet['offcuts'];
+  /** Where the area of the sheet goes. */
   readonly use: SheetUse;
 }
 

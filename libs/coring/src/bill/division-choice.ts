@@ -4,7 +4,9 @@ import type { SheetOnSale } from './questions.js';
 
 /** One way to divide the core, with what its sheets cost and its hours. */
 export interface DivisionOption {
+  /** Pieces that this division has. */
   readonly pieces: number;
+  /** What the sheets for this division cost. */
   readonly sheetCost: number;
   /** To cut, fit and bed, and to mend hollows. */
   readonly hours: number;
@@ -12,8 +14,11 @@ export interface DivisionOption {
 
 /** The division that was taken, the others looked at, and the reason in words. */
 export interface DivisionByCost {
+  /** Divisions that were compared. */
   readonly options: readonly DivisionOption[];
+  /** Place of the cheapest in `options`. */
   readonly chosen: number;
+  /** Why it was chosen. */
   readonly words: string;
 }
 

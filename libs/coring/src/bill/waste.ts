@@ -3,7 +3,9 @@ import type { CutSheet } from '#lib/nesting';
 
 /** Where bought core goes, in whole square millimetres: the parts add up to the sheet exactly. */
 export interface SheetUse {
+  /** Area of all sheets. */
   readonly sheetMm2: number;
+  /** Area of the pieces on them. */
   readonly piecesMm2: number;
   /** Taken by the blade round the pieces. */
   readonly kerfMm2: number;

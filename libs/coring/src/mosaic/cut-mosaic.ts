@@ -20,10 +20,13 @@ import { cavityDivision, solidFill, takenFrom, type CavityDivision, type SolidFi
 
 /** Core, joints and what is filled solid: together the cavities of the openings, layer by layer. */
 export interface Mosaic {
+  /** The pieces, in the order they are bedded. */
   readonly pieces: readonly CorePiece[];
   /** Places that take no core. Never under or over a piece. */
   readonly solidFills: readonly SolidFill[];
+  /** How many pieces, and why so many. */
   readonly division: MosaicDivision;
+  /** Area of all pieces. */
   readonly netAreaM2: number;
   /** Opening and undercut, each as often as there are layers. */
   readonly regionAreaM2: number;
@@ -31,11 +34,15 @@ export interface Mosaic {
   readonly jointAreaM2: number;
   /** Filled solid, each place as often as it takes the place of a layer. */
   readonly solidAreaM2: number;
+  /** Volume that is filled solid in place of core. */
   readonly solidVolumeL: number;
+  /** Length of all joints between pieces. */
   readonly jointLengthM: number;
   /** Length of joint that runs along a support in spite of everything. */
   readonly jointOnSupportM: number;
+  /** What about the pieces deserves attention. */
   readonly findings: readonly MosaicFinding[];
+  /** Limits of a piece that nobody stated. */
   readonly assumptions: readonly Figure[];
 }
 
@@ -65,7 +72,9 @@ export function divisionProblems(
         : [],
     ),
     ...openings.flatMap(({ area }, k) =>
-      areaMm2([area]) > 1 ? [] : [problem('outline-without-area', pointer('/openings', k, 'area'))],
+      areaMm2([area]) > 1
+        ? []
+        : [problem('outline-without-area', pointer('/openings', k, 'area'), { hint: '' })],
     ),
     ...faultsIn(rules, mosaicRuleQuestions, '/mosaicRules'),
   ];

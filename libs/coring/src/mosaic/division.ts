@@ -14,11 +14,14 @@ export interface MosaicDivision {
   readonly hours: number;
   /** Largest pieces first. */
   readonly choices: readonly DivisionChoice[];
+  /** Why the core is cut into this many pieces. */
   readonly words: string;
 }
 
 export interface DivisionChoice {
+  /** Area that no piece may exceed with this division. */
   readonly largestPieceM2: number;
+  /** Pieces of this division. */
   readonly pieces: number;
   /** To cut, fit and bed. */
   readonly workH: number;

@@ -3,6 +3,7 @@ import { edgesMoved, firstInside, freeTravel, isUsedUp, type Edges, type Ray, ty
 
 /** How a piece gets to its place: straight down, or lowered through the opening and then slid level under the lip. */
 export interface Entry {
+  /** Whether the piece drops in from above or is slid under the lip. */
   readonly way: 'drops' | 'slides';
   /** Where the piece is lowered, as a move from its place; each next move brings it nearer, the last is [0, 0]. */
   readonly path: readonly Point[];

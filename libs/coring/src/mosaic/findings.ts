@@ -2,10 +2,12 @@ import type { CorePiece } from './piece.js';
 import type { SolidFill } from './solid-fill.js';
 
 export interface MosaicFinding {
+  /** What was found about the pieces. */
   readonly code:
     'cannot-be-slid-in' | 'order-not-proven' | 'joint-on-support' | 'filled-solid' | 'much-filled-solid';
   /** The opening it is about; absent when it is about all of them. */
   readonly opening?: string;
+  /** It in a sentence. */
   readonly words: string;
 }
 

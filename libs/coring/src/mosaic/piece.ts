@@ -19,6 +19,7 @@ import type { MosaicNumbers } from './rules.js';
 export interface CorePiece {
   /** The opening's letter and the bedding order in it. */
   readonly label: string;
+  /** Opening that the piece lies in. */
   readonly opening: string;
   /** 1 lies on the inner skin. */
   readonly layer: number;
@@ -26,15 +27,23 @@ export interface CorePiece {
   readonly beddingOrder: number;
   /** What is bedded in one go; counted from 1 in each layer of an opening. */
   readonly bay: number;
+  /** Edge of the piece in the deck plane. */
   readonly outline: Ring;
+  /** Openings within the piece, for what stays. */
   readonly holes: readonly Ring[];
+  /** Area of the piece without its holes. */
   readonly areaM2: number;
+  /** Thickness of the sheet the piece is cut from. */
   readonly thicknessMm: number;
+  /** Plain or scored, as the piece is cut. */
   readonly form: 'plain' | 'scored';
   /** Only for core that has a grain in its plane. */
   readonly grainDeg?: number;
+  /** Where to drill holes that let air and resin out. */
   readonly bleedHoles: readonly Point[];
+  /** Drill for the bleed holes; absent when there are none. */
   readonly bleedDiameterMm?: number;
+  /** Whether the piece reaches under the sound skin that stays. */
   readonly isUnderLip: boolean;
   /** How it gets in; absent when no way was found, and the plan says so. */
   readonly entry?: Entry;

@@ -14,18 +14,27 @@ import type { MosaicNumbers } from './rules.js';
 
 /** What is too narrow or too far under the lip for core, and is filled solid from skin to skin instead. */
 export interface SolidFill {
+  /** Opening whose part is filled solid. */
   readonly opening: string;
+  /** What fills it. */
   readonly kind: SolidKind;
+  /** Edge of the filled part. */
   readonly outline: Ring;
+  /** What the filling leaves free. */
   readonly holes: readonly Ring[];
+  /** Area that is filled. */
   readonly areaM2: number;
+  /** Depth of the filling. */
   readonly depthMm: number;
+  /** Volume of the filling. */
   readonly volumeL: number;
   /** Diameter of the largest circle that fits in. */
   readonly widthMm: number;
   /** As paste: more than half a litre a metre is filled in two lifts, for its heat. */
   readonly lifts: number;
+  /** Whether it lies under the sound skin that stays. */
   readonly isUnderLip: boolean;
+  /** Why no core piece goes there. */
   readonly because: 'narrow' | 'shallow-lip' | 'no-way-in' | 'asked';
 }
 

@@ -9,7 +9,9 @@ import { camberQuestions, type CamberRequest } from './rules.js';
 
 /** How the core follows a cambered deck. */
 export interface CamberPlan {
+  /** Form of sheet that follows the camber. */
   readonly form: 'plain' | 'scored';
+  /** How the core is brought to the curve. */
   readonly way: 'lies' | 'bends' | 'scored' | 'shorter-pieces';
   /** Radius to which the pressure bends the thickest layer. */
   readonly bentRadius: Figure<'mm'>;
@@ -17,7 +19,9 @@ export interface CamberPlan {
   readonly gap: Figure<'mm'>;
   /** A plain piece no longer than this across the camber lies within the gap without bending. */
   readonly longestFlatPieceMm: number;
+  /** What the crew does, in a sentence. */
   readonly words: string;
+  /** The bend, the spring-back and what they are compared with. */
   readonly figures: readonly Figure[];
 }
 

@@ -4,13 +4,17 @@ import type { RuleFigures } from './rules.js';
 export interface StackChoice {
   /** From the inner skin up. */
   readonly layersMm: readonly number[];
+  /** Bond line that this choice needs under each layer. */
   readonly bondLineMm: number;
+  /** Height that this choice comes to. */
   readonly heightMm: number;
   /** Height less cavity: positive stands proud. */
   readonly flushMm: number;
+  /** How this choice lies to the old core. */
   readonly fit: 'flush' | 'proud' | 'low';
   /** How far beyond what is allowed; 0 when flush. */
   readonly beyondMm: number;
+  /** This choice in a sentence. */
   readonly words: string;
 }
 

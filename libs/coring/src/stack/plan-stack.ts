@@ -19,42 +19,58 @@ import type { StackRequest } from './request.js';
 import { camberQuestions, oldCoreQuestions, ruleFigures, stackQuestions } from './rules.js';
 
 export interface StackLayer {
+  /** Thickness of the layer. */
   readonly thicknessMm: number;
+  /** Plain sheet, or scored to follow a curve. */
   readonly form: 'plain' | 'scored';
 }
 
 /** Which sheets fill the cavity, how the new skin then sits, and what the deck gains or loses in mass. */
 export interface StackPlan {
+  /** New layers from the inner skin up. */
   readonly layers: readonly StackLayer[];
   /** Joints of one layer lie away from those of the other. */
   readonly joints: 'single-layer' | 'staggered';
+  /** Thickness of the bond line under each layer. */
   readonly bondLine: Figure<'mm'>;
   /** Resin under plies laid wet on the core; 0 where the skin has a bed of its own. */
   readonly wetLine: Figure<'mm'>;
+  /** Height of the new stack with its bond lines. */
   readonly height: Figure<'mm'>;
   /** Positive stands proud. */
   readonly flush: Figure<'mm'>;
+  /** Whether the new stack comes out flush with the old core. */
   readonly check: StackCheck;
   /** All choices from the material's list, best first. */
   readonly choices: readonly StackChoice[];
+  /** How the layers follow the camber of the deck; absent on a flat one. */
   readonly camber?: CamberPlan;
+  /** Resin that fills the cuts of a scored sheet. */
   readonly kerfResin?: Figure<'l'>;
+  /** Resin that beds the layers. */
   readonly bondResin: Figure<'l'>;
+  /** Mass of the new core with its bond lines. */
   readonly newCoreMass: Figure<'kg'>;
+  /** Mass of the core that comes out, dry. */
   readonly oldCoreMass: Figure<'kg'>;
   /** New core less old sound core, without resin. */
   readonly massChange: Figure<'kg'>;
   /** Only where somebody said how wet the old core is. */
   readonly waterLeaving?: Figure<'kg'>;
+  /** What was taken about core and bond line. */
   readonly assumptions: readonly Figure[];
 }
 
 export interface StackCheck {
+  /** Whether the height of the stack holds. */
   readonly verdict: 'holds' | 'fails';
+  /** Whether the stack lies flush, stands proud or lies low. */
   readonly governs: 'flush' | 'proud' | 'low';
   /** How far beyond what is allowed; 0 when it holds. */
   readonly beyondMm: number;
+  /** The verdict in a sentence. */
   readonly words: string;
+  /** The next choice of sheets, were this one not to be had. */
   readonly nextBest?: StackChoice;
 }
 

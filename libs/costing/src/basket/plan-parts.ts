@@ -58,7 +58,9 @@ export interface Arc {
 }
 
 export interface Excluded {
+  /** Pack that was not considered. */
   readonly sku: string;
+  /** Why not: its supplier was not chosen, it would not keep until the work, or it may not go by air. */
   readonly reason: 'supplier-not-chosen' | 'does-not-keep' | 'hazardous-by-air' | 'out-of-stock';
 }
 

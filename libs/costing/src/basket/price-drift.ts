@@ -21,21 +21,30 @@ export interface ReckonedLine {
 
 /** The packs of one line at the price of then and of now. */
 export interface LineDrift {
+  /** Line of the estimate. */
   readonly line: string;
+  /** What the line buys. */
   readonly title: string;
+  /** Pack whose price moved. */
   readonly sku: string;
+  /** How many of the pack the line takes. */
   readonly packCount: number;
+  /** Price of those packs when the estimate was made. */
   readonly then: MoneyJson;
   /** Absent where the pack is not on the list any more. */
   readonly now?: MoneyJson;
+  /** What they cost more today; absent when the pack is no longer sold. */
   readonly difference?: MoneyJson;
 }
 
 export interface PriceDrift {
+  /** Lines whose packs cost something else today. */
   readonly lines: readonly LineDrift[];
   /** Of the lines that can still be bought as they were reckoned. */
   readonly then: MoneyJson;
+  /** What its packs cost today. */
   readonly now: MoneyJson;
+  /** Today's price less the price then. */
   readonly difference: MoneyJson;
   /** Packs that are not on the list any more, each once. */
   readonly gone: readonly string[];

@@ -40,6 +40,7 @@ export const variantQuestions = {
   rollWidthMm: ask({
     unit: 'mm',
     meaning: 'width of the roll',
+    description: 'Width of the roll that the fabric comes on.',
     range: { above: 0, upTo: 10_000 },
     otherwise: 'unknown',
   }),

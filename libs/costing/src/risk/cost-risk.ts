@@ -64,40 +64,62 @@ export interface CostRiskRequest {
 }
 
 export interface Driver {
+  /** Code of what moves the price. */
   readonly code: string;
+  /** Name of what moves the price. */
   readonly title: string;
   /** Total with this driver at its P10 and P90 and everything else at its median. */
   readonly atP10: MoneyJson;
+  /** Price when this alone is at its high end. */
   readonly atP90: MoneyJson;
+  /** Price from its low to its high end. */
   readonly swing: MoneyJson;
   /** Of the variance, first order. */
   readonly varianceShare: number;
 }
 
 export interface CostRisk {
+  /** Currency that the spread is in. */
   readonly currency: string;
+  /** Jobs that were drawn. */
   readonly samples: number;
+  /** Seed of the draw; the same seed gives the same cents. */
   readonly seed: number;
+  /** How each line was drawn between its ends. */
   readonly shape: SpreadShape;
+  /** Extent found over extent recorded, as three points. */
   readonly extent: ThreePoint;
+  /** Price at the likely quantities. */
   readonly point: MoneyJson;
+  /** Mean of the drawn prices. */
   readonly mean: MoneyJson;
+  /** Standard deviation of the drawn prices. */
   readonly deviation: MoneyJson;
+  /** Drawn price that one in ten stays below. */
   readonly p10: MoneyJson;
+  /** Drawn price that half stay below. */
   readonly p50: MoneyJson;
+  /** Drawn price that eight in ten stay below. */
   readonly p80: MoneyJson;
+  /** Drawn price that nine in ten stay below. */
   readonly p90: MoneyJson;
+  /** How uncertain that last price is from drawing. */
   readonly p90StandardError: MoneyJson;
+  /** The same as a share of the price. */
   readonly p90RelativeError: number;
   /** P80 minus the point, none when the point already covers it. */
   readonly contingency: MoneyJson;
   /** How likely the job costs no more than the point. */
   readonly shareAtPoint: number;
+  /** Lines and facts that move the price most. */
   readonly drivers: readonly Driver[];
   /** Of the variance, by drivers acting together. */
   readonly jointShare: number;
+  /** Drawn prices in bars. */
   readonly histogram: readonly HistogramBar[];
+  /** What opening up first would be worth. */
   readonly information: InformationValue;
+  /** Spreads that nobody stated. */
   readonly assumptions: readonly Figure[];
 }
 

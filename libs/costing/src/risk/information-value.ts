@@ -10,6 +10,7 @@ export interface InformationValue {
   readonly reserveThen: MoneyJson;
   /** What need not be set aside any more. */
   readonly reserveFreed: MoneyJson;
+  /** Price of opening up and mapping; absent when it is not priced. */
   readonly stageZeroCost?: MoneyJson;
   /**
    * Expected gain from being able to say no: a repair that turns out dearer than it is worth is not done.

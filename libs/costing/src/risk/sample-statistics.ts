@@ -60,8 +60,11 @@ export function varianceShare(values: Float64Array, levels: Int32Array, whole: W
 }
 
 export interface HistogramBar {
+  /** Low edge of the bar. */
   readonly from: number;
+  /** High edge of the bar. */
   readonly to: number;
+  /** Draws that fell in the bar. */
   readonly count: number;
 }
 

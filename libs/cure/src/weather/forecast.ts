@@ -25,6 +25,7 @@ export const forecastHourQuestions = {
   }),
   relativeHumidityPercent: ask({
     meaning: 'relative humidity',
+    description: 'Relative humidity of the air in this hour.',
     unit: '%',
     range: { above: 0, upTo: 100 },
   }),

@@ -8,10 +8,15 @@ export type GateName =
   'dew-margin' | 'humidity' | 'too-cold' | 'too-warm' | 'rain' | 'wind' | 'core-moisture';
 
 export interface Requirement {
+  /** Which gate the requirement belongs to. */
   readonly gate: GateName;
+  /** The requirement in words. */
   readonly text: string;
+  /** Value that must be kept. */
   readonly limit: number;
+  /** Unit of the limit. */
   readonly unit: string;
+  /** Source of the limit. */
   readonly cite: Cite;
 }
 

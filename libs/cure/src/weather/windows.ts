@@ -97,36 +97,59 @@ export type WindowEnd = GateName | 'end-of-forecast' | 'end-of-work';
 
 /** Hours in which a step may start. */
 export interface WorkWindow {
+  /** Place among the windows, 1 the best. */
   readonly rank: number;
+  /** Earliest start in the window (RFC 3339). */
   readonly fromAt: string;
   /** The end of its last hour. */
   readonly untilAt: string;
+  /** Hours within which the step may start. */
   readonly startHours: number;
+  /** Least distance of the deck from the dew point. */
   readonly leastDewMarginK: number;
+  /** Mean temperature of the deck in the window. */
   readonly meanDeckC: number;
+  /** What ends the window. */
   readonly limitedBy: WindowEnd;
 }
 
 export interface StepWeather {
+  /** Code of the step that waits for weather. */
   readonly code: string;
+  /** Name of that step. */
   readonly title: string;
+  /** What the weather must be. */
   readonly requires: readonly Requirement[];
+  /** When the step may start, best first. */
   readonly windows: readonly WorkWindow[];
   /** Hours of the forecast in which the work may not be begun, by the gate that forbids it. */
-  readonly shutBy: readonly { readonly gate: GateName; readonly hours: number }[];
+  readonly shutBy: readonly {
+    /** Gate that keeps the step shut. */
+    readonly gate: GateName;
+    /** Hours that this gate alone shuts. */
+    readonly hours: number;
+  }[];
+  /** What to know when no window fits. */
   readonly note?: string;
 }
 
 export interface WeatherHour {
+  /** Start of the hour (RFC 3339). */
   readonly at: string;
+  /** Dew point of the air. */
   readonly dewPointC: number;
+  /** Temperature of the deck. */
   readonly deckC: number;
+  /** Deck temperature less dew point; below the gate's limit the deck is wet. */
   readonly dewMarginK: number;
 }
 
 export interface WeatherPlan {
+  /** Each step with its gates and windows. */
   readonly steps: readonly StepWeather[];
+  /** The forecast, hour by hour, as the deck feels it. */
   readonly hours: readonly WeatherHour[];
+  /** What was taken about the weather. */
   readonly assumptions: readonly ProcessAssumption[];
 }
 

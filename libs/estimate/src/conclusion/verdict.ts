@@ -22,7 +22,9 @@ export interface Restoring {
 }
 
 export interface SaidVerdict {
+  /** Code of the verdict. */
   readonly code: RepairVerdict;
+  /** The verdict in a sentence. */
   readonly sentence: string;
 }
 

@@ -33,6 +33,7 @@ const zonesAsked = {
 
 const fittings = askList({
   meaning: 'fittings through the deck',
+  description: 'Fittings through the deck, which openings keep clear of or take in.',
   least: 0,
   most: 200,
   unlike: 'id',
@@ -98,7 +99,7 @@ export const nextReadingsQuestions = {
     description: 'What is opened as things stand; absent: what the map would open.',
   }),
   fittings,
-  outerSkin: askPart({ meaning: 'the outer skin', of: outerSkinQuestions, otherwise: 'unknown' }),
+  outerSkin: askPart({ meaning: 'the outer skin', description: 'The outer skin, where its thickness is known.', of: outerSkinQuestions, otherwise: 'unknown' }),
   ...howItIsOpened,
 };
 export type NextReadingsAsked = AnswersTo<typeof nextReadingsQuestions>;

@@ -4,12 +4,19 @@ import type { Finding, MoneyRange, Opening, Range, Scope } from '../document/est
 
 /** What a page shows while somebody still draws: where the saw goes, how long it takes, what it costs. Nothing of it is kept. */
 export interface EstimatePreview {
+  /** Title of the job previewed. */
   readonly title: string;
+  /** The figures that can be had at once. */
   readonly summary: PreviewSummary;
+  /** Damaged zones as drawn or mapped. */
   readonly zones: Scope['zones'];
+  /** Openings with their saw lines. */
   readonly openings: readonly PreviewedOpening[];
+  /** What the full estimate would stop at or warn of so far. */
   readonly findings: readonly Finding[];
+  /** How the repaired deck compares, as far as looked at. */
   readonly panel: PreviewPanel;
+  /** What the job may cost, as a first range. */
   readonly price: PreviewPrice;
   /** In words: what the estimate works out and this leaves out, or takes a shorter way to. */
   readonly leftOut: readonly string[];
@@ -18,14 +25,21 @@ export interface EstimatePreview {
 export interface PreviewSummary {
   /** Absent where the deck stays closed. */
   readonly damagedAreaM2?: Range;
+  /** Skin that comes off, in all openings. */
   readonly openedAreaM2: number;
+  /** Length of all saw cuts. */
   readonly cutLengthM: number;
+  /** Plies of the new skin. */
   readonly plyCount: number;
+  /** Mixed resin with losses. */
   readonly mixedResinL: number;
   /** Sum of the labour lines: each at its likely hours. */
   readonly labourLikelyH: number;
+  /** Hours of work, as a spread. */
   readonly labourH: Range;
+  /** Days of work, as a spread. */
   readonly workingDays: Range;
+  /** Days from start to end, waits included, as a spread. */
   readonly calendarDays: Range;
 }
 
@@ -36,7 +50,9 @@ export type PreviewedOpening = Pick<
 
 /** Of the repaired panel beside the deck as built. */
 export interface PreviewPanel {
+  /** How the repaired deck compares with the old one. */
   readonly verdict: RepairVerdict;
+  /** The comparison in a sentence. */
   readonly sentence: string;
   /** Every measure of which the repair gives back less than there was, worst first. */
   readonly shortfalls: readonly string[];

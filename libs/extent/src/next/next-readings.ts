@@ -26,19 +26,28 @@ export interface NextReadings {
   /** Whether they save more than their own time. */
   readonly isWorthIt: boolean;
   /** Width of the range of bad core from P10 to P90: now, and as expected after these readings. */
-  readonly areaRangeM2: { readonly now: number; readonly after: number };
+  readonly areaRangeM2: {
+    /** Spread of the bad area as it is known. */
+    readonly now: number;
+    /** Spread expected when the readings are taken. */
+    readonly after: number;
+  };
   /** Whether to go on or to stop, in words. */
   readonly advice: Finding;
+  /** What was taken about the value of a reading. */
   readonly assumptions: readonly Figure[];
 }
 
 export interface NextReading {
   /** As on the drawing. */
   readonly number: number;
+  /** What to do there: tap, hold a meter, or drill a plug. */
   readonly kind: ReadingKind;
+  /** Where to take it, [xMm, yMm]. */
   readonly at: Place;
   /** Chance of bad core there, as far as is known. */
   readonly chance: number;
+  /** Time that it takes. */
   readonly minutes: number;
   /** Its part of the hours saved by all of them, beyond the readings before it. */
   readonly worthH: number;

@@ -7,17 +7,25 @@ export type FittingWork = 'remove' | 'pot' | 'insert' | 'plate' | 'refit' | 're-
 
 /** What the job does to one fitting, and why it is in the scope. */
 export interface FittingInScope {
+  /** Id of the fitting. */
   readonly id: string;
+  /** Kind of fitting. */
   readonly kind: FittingKind;
+  /** Middle of the fitting, [xMm, yMm]. */
   readonly at: Place;
+  /** Holes that the fitting has. */
   readonly holes: number;
+  /** Whether it stands in an opening or beside one. */
   readonly where: 'inside' | 'near';
   /** Label of the nearest opening. */
   readonly opening: string;
   /** From the edge of its base to the opening; 0 inside. */
   readonly distanceMm: number;
+  /** Whether it carries loads that a crew depends on. */
   readonly isHighlyLoaded: boolean;
+  /** What is done to it. */
   readonly work: readonly FittingWork[];
+  /** Why the work is needed. */
   readonly because: string;
 }
 

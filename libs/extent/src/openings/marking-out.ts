@@ -15,13 +15,17 @@ import type { OwnFrame } from './own-frame.js';
 
 /** The edge of the panel that a tape is hooked to. */
 export interface Datum {
+  /** Point that the tape is hooked on. */
   readonly from: Point;
+  /** Point that the tape is laid towards. */
   readonly to: Point;
+  /** Length of the datum as a check. */
   readonly lengthMm: number;
 }
 
 /** A corner of the saw line as a person with a tape finds it. */
 export interface MarkedCorner {
+  /** The corner in the deck plane. */
   readonly at: Point;
   /** Along the datum edge from its first end. */
   readonly alongMm: number;
@@ -29,21 +33,27 @@ export interface MarkedCorner {
   readonly offMm: number;
   /** Straight from each end of the datum edge: where the two tapes meet. */
   readonly fromStartMm: number;
+  /** Distance from the far end of the datum. */
   readonly fromEndMm: number;
   /** Radius cut at this corner; less than the rule's where the sides are too short. */
   readonly radiusMm: number;
 }
 
 export interface SawLine {
+  /** Corner where the cut starts. */
   readonly from: Point;
+  /** Corner where the cut ends. */
   readonly to: Point;
   /** Between the corner arcs: the straight run of the saw. */
   readonly straightMm: number;
 }
 
 export interface MarkingOut {
+  /** Line that all dimensions are taken from. */
   readonly datum: Datum;
+  /** Where each corner lies from the datum. */
   readonly corners: readonly MarkedCorner[];
+  /** The saw lines between the corners. */
   readonly lines: readonly SawLine[];
   /** Corner to opposite corner, to check that it is square; only for four corners. */
   readonly diagonalsMm?: readonly [number, number];

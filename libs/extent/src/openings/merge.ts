@@ -29,10 +29,15 @@ export interface OpeningGroup {
 
 /** Why two openings became one, with the numbers that decided. */
 export interface Join {
+  /** Why two openings became one. */
   readonly why: 'cheaper-together' | 'bridge-too-narrow' | 'overlap';
+  /** Work of one opening. */
   readonly hoursTogether: number;
+  /** Work of two. */
   readonly hoursApart: number;
+  /** Width of skin that would stay between them. */
   readonly bridgeMm: number;
+  /** Width that such a bridge needs. */
   readonly neededBridgeMm: number;
 }
 

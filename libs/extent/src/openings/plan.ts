@@ -33,38 +33,56 @@ import { ruleFigures, rulesOf, usualBondable, type RuleFigures } from './rules.j
 export interface OpeningPlan {
   /** From the largest to the smallest. */
   readonly openings: readonly PlannedOpening[];
+  /** Area of the whole panel. */
   readonly panelAreaM2: number;
+  /** Area whose outer skin comes off. */
   readonly openedAreaM2: number;
   /** Skin that stays: with the openings it is the whole panel. */
   readonly retained: Region;
+  /** Area of opened skin that is bedded again. */
   readonly retainedAreaM2: number;
+  /** Core taken out under skin that stays. */
   readonly undercutAreaM2: number;
+  /** Area of old skin that is ground to a taper. */
   readonly taperBandAreaM2: number;
+  /** Length of the cuts to saw. */
   readonly cutLengthM: number;
   /** Cuts across lifted skin, beside the cuts round the openings. */
   readonly splitLengthM: number;
   /** Absent when no depth is safe; a finding of severity `stop` says why. */
   readonly cutDepthMm?: number;
+  /** Width of the ground taper. */
   readonly taperWidthMm: number;
   /** Distance kept from edges: the flange, or the taper where that is wider and there is room. */
   readonly insetMm: number;
   /** Bad core that no opening reaches. */
   readonly unreached: Region;
+  /** Fittings that the openings touch. */
   readonly fittings: readonly FittingInScope[];
+  /** What about the openings deserves attention. */
   readonly findings: readonly Finding[];
   /** Defaults that were used, each with its reason and source. */
   readonly assumptions: readonly Figure[];
+  /** The plan's areas and lengths with their derivations. */
   readonly figures: PlanFigures;
 }
 
 export interface PlanFigures {
+  /** Derivation of the opened area. */
   readonly openedArea: Figure<'m2'>;
+  /** Derivation of the skin bedded again. */
   readonly retainedArea: Figure<'m2'>;
+  /** Derivation of the undercut area. */
   readonly undercutArea: Figure<'m2'>;
+  /** Derivation of the ground area. */
   readonly taperBandArea: Figure<'m2'>;
+  /** Derivation of the length of cuts. */
   readonly cutLength: Figure<'m'>;
+  /** Derivation of the length of cuts between skin pieces. */
   readonly splitLength: Figure<'m'>;
+  /** Derivation of the taper's width. */
   readonly taperWidth: Figure<'mm'>;
+  /** Derivation of the saw's depth. */
   readonly cutDepth?: Figure<'mm'>;
 }
 
@@ -77,22 +95,44 @@ export interface PlannedOpening {
   readonly area: Polygon;
   /** The straight lines to mark, meeting in sharp corners. */
   readonly sawLine: Ring;
+  /** Cuts round what stays within the opening. */
   readonly innerSawLines: readonly Ring[];
+  /** Radius that the corners are cut to. */
   readonly cornerRadiusMm: number;
+  /** How to mark the cuts out on deck with a tape. */
   readonly marking: MarkingOut;
+  /** Area of skin that the opening takes off. */
   readonly areaM2: number;
+  /** Length of the opening's cuts. */
   readonly cutLengthM: number;
+  /** Depth to set the saw to; absent when the skin is not known. */
   readonly cutDepthMm?: number;
   /** Bad core under skin that stays. */
   readonly undercut: Region;
+  /** Core taken out from under the opening's edges. */
   readonly undercutAreaM2: number;
+  /** Farthest reach under the edge. */
   readonly undercutReachMm: number;
+  /** Old skin round the opening that is ground. */
   readonly taperBand: Region;
+  /** Area of that band. */
   readonly taperBandAreaM2: number;
-  readonly skinPieces: readonly { readonly label: string; readonly area: Region; readonly areaM2: number }[];
+  /** Pieces the skin comes off in. */
+  readonly skinPieces: readonly {
+    /** Name of the piece of skin. */
+    readonly label: string;
+    /** Edge of the piece of skin. */
+    readonly area: Region;
+    /** Area of the piece of skin. */
+    readonly areaM2: number;
+  }[];
+  /** Cuts that part the skin into pieces, each from point to point. */
   readonly splits: readonly (readonly [Point, Point])[];
+  /** Openings that were made into this one, with the reason. */
   readonly joins: readonly Join[];
+  /** Form of the opening. */
   readonly form: 'rectangle' | 'octagon' | 'outline' | 'hull';
+  /** Why this form was chosen. */
   readonly reason: string;
 }
 

@@ -100,6 +100,7 @@ export const oldSkinQuestions = {
 export const coreLayerQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
+    description: 'Thickness of the core between the skins.',
     unit: 'mm',
     range: { above: 0, upTo: 200 },
   }),
@@ -114,6 +115,7 @@ export const coreLayerQuestions = {
 export const otherSkinQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
+    description: 'Thickness of the skin on the other side of the core.',
     unit: 'mm',
     range: { above: 0, upTo: 60 },
   }),

@@ -42,6 +42,7 @@ export interface LaminateSchedule {
   readonly relaid?: RelaidPlies;
   /** The plies over the cut, where the lifted skin is bonded back. */
   readonly rebedded?: ClosingPlies;
+  /** Cautions for whoever lays the plies. */
   readonly cautions: readonly string[];
 }
 

@@ -17,7 +17,9 @@ export interface LaidOffer {
 }
 
 export interface LeftOut {
+  /** Code of the material left out. */
   readonly material: string;
+  /** What about its data kept it out. */
   readonly problems: readonly Problem[];
 }
 

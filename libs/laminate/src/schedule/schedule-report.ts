@@ -11,84 +11,134 @@ import { diagnose, type Constraint, type ConstraintReport } from './stack-diagno
 import type { SearchEffort, Stack, StackSearch } from './stack-search.js';
 
 export interface ScheduleSearch {
+  /** Whether any schedule meets every requirement. */
   readonly outcome: 'found' | 'cannot-be-done';
+  /** Process that the plies are laid by. */
   readonly method: string;
+  /** What decides between schedules that pass. */
   readonly rankedBy: 'price' | 'mass';
+  /** The skin that the new one must match. */
   readonly oldSkin: OldSkinReport;
   /** As many as were wanted or can be made, best first. */
   readonly best: readonly Schedule[];
-  readonly effort: SearchEffort & { readonly isProvenBest: true };
+  /** How much was searched, and that nothing better was left out. */
+  readonly effort: SearchEffort & {
+    /** No allowed schedule is better. */
+    readonly isProvenBest: true;
+  };
   /** As asked, or as many as have room for their steps in the taper. */
   readonly mostPlies: number;
+  /** What no schedule could meet; only when none was found. */
   readonly missing?: Missing;
+  /** Materials that could not be used, each with its problems. */
   readonly leftOut: readonly LeftOut[];
+  /** What the search took that nobody stated. */
   readonly assumptions: readonly Assumption[];
+  /** What the result does not cover. */
   readonly limits: readonly string[];
 }
 
 export interface OldSkinReport {
+  /** Thickness of the old skin. */
   readonly thicknessMm: number;
+  /** Stiffness of the old skin fore and aft. */
   readonly alongNPerMm: number;
+  /** Stiffness of the old skin athwart. */
   readonly acrossNPerMm: number;
+  /** Stiffness of the old skin in shear. */
   readonly shearNPerMm: number;
   /** In the order tension along, compression along, tension across, compression across. */
   readonly strengthNPerMm: readonly number[];
+  /** Whether its plies were guessed from the thickness. */
   readonly isGuessed: boolean;
   /** Where guessed: stiffness along of the weakest and the strongest likely build. */
   readonly alongLowNPerMm?: number;
+  /** Stiffness it might have if the guess is low. */
   readonly alongHighNPerMm?: number;
 }
 
 export interface SchedulePly {
+  /** Code of the ply's fabric. */
   readonly material: string;
+  /** Name of the ply's fabric. */
   readonly name: string;
+  /** Turn of the fabric against fore and aft. */
   readonly turnDeg: number;
+  /** Thickness of the cured ply. */
   readonly thicknessMm: number;
+  /** Glass in the ply, per square metre. */
   readonly glassGPerM2: number;
+  /** Resin in the ply, per square metre. */
   readonly resinGPerM2: number;
+  /** Mass of glass over mass of ply. */
   readonly fibreMassFraction: number;
 }
 
 export interface SkinCheck {
+  /** Which requirement was checked. */
   readonly check: string;
+  /** Name of the requirement. */
   readonly title: string;
+  /** Unit of demand and capacity. */
   readonly unit: string;
+  /** What is asked of the new skin. */
   readonly demand: number;
+  /** What the new skin has. */
   readonly capacity: number;
+  /** Demand over capacity; up to 1 it passes. */
   readonly utilisation: number;
+  /** Whether the skin meets it. */
   readonly verdict: 'passes' | 'fails';
+  /** Where the requirement is published. */
   readonly cite: Cite;
+  /** What would let it pass. */
   readonly toPass?: string;
 }
 
 export interface Schedule {
+  /** Place among the schedules, 1 the best. */
   readonly rank: number;
   /** From the core outwards. */
   readonly plies: readonly SchedulePly[];
+  /** Thickness of all plies. */
   readonly thicknessMm: Figure<'mm'>;
+  /** Glass in a square metre. */
   readonly glassGPerM2: Figure<'g/m2'>;
+  /** Resin in a square metre. */
   readonly resinGPerM2: Figure<'g/m2'>;
+  /** Stiffness fore and aft. */
   readonly stiffnessAlongNPerMm: Figure<'N/mm'>;
+  /** Stiffness athwart. */
   readonly stiffnessAcrossNPerMm: Figure<'N/mm'>;
   /** Above the old surface when positive. */
   readonly proudMm: number;
+  /** Price of a square metre in the list's currency; absent without prices. */
   readonly pricePerM2?: number;
+  /** Every requirement with demand and capacity. */
   readonly checks: readonly SkinCheck[];
+  /** Requirement that the schedule meets most narrowly. */
   readonly governs: string;
+  /** Stiffness of the plies by classical laminate theory. */
   readonly laminate: Pick<LaminateAnswer, 'aNPerMm' | 'bN' | 'dNmm' | 'inPlane' | 'flexural'>;
   /** Why it is not the first. */
   readonly lost?: {
+    /** What this schedule lost by. */
     readonly by: 'price' | 'mass' | 'plies' | 'nothing';
+    /** By how much, in that measure. */
     readonly difference: number;
+    /** Why it is not the first, in a sentence. */
     readonly words: string;
   };
 }
 
 export interface Missing {
+  /** Each constraint with what it costs. */
   readonly reports: readonly ConstraintReport[];
   /** Constraints that no stack meets, whatever else it misses. */
   readonly metByNone: readonly Constraint[];
+  /** The lack in sentences. */
   readonly words: readonly string[];
+  /** Schedules that were looked at. */
   readonly examined: number;
   /** False when only a part of the stacks was looked at for this; that none will do is proven all the same. */
   readonly isComplete: boolean;

@@ -19,6 +19,7 @@ export const constraints = [
 export type Constraint = (typeof constraints)[number];
 
 export interface ConstraintReport {
+  /** Constraint that stood in the way. */
   readonly constraint: Constraint;
   /** Stacks that meet it, whatever else they miss. */
   readonly metBy: number;

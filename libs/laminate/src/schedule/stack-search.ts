@@ -18,9 +18,13 @@ export interface SearchEffort {
   readonly examined: number;
   /** Branches cut off because nothing below them could be better, fit, or reach the target. */
   readonly cut: {
+    /** Branches left because they cannot beat what was found. */
     readonly dearer: number;
+    /** Branches left because the stack is too thick. */
     readonly tooThick: number;
+    /** Branches left because what is missing cannot be made good. */
     readonly outOfReach: number;
+    /** Branches left because they use too many fabrics. */
     readonly tooManyKinds: number;
   };
 }

@@ -37,47 +37,79 @@ export interface ClosingRequest {
 }
 
 export interface ClosingPly {
+  /** Place of the strip, 1 the first laid. */
   readonly order: number;
+  /** Stage that the strip is laid in. */
   readonly stage: number;
+  /** Code of the strip's fabric. */
   readonly material: string;
+  /** Name of the strip's fabric. */
   readonly name: string;
+  /** What the strip adds over the joint. */
   readonly thicknessMm: number;
+  /** Width of the strip. */
   readonly widthMm: number;
+  /** Edge of the strip along the joint. */
   readonly outline?: Region;
+  /** Area of the strip. */
   readonly areaM2: Figure<'m2'>;
+  /** Pieces that the strip is cut in. */
   readonly strips: number;
+  /** Width of the roll for strips. */
   readonly rollWidthMm: number;
+  /** Length of roll for the strips. */
   readonly rollLengthM: number;
   /** As they are cut from the roll. */
   readonly rollStrips: readonly RollStrip[];
+  /** Glass in the strip. */
   readonly glassKg: Figure<'kg'>;
+  /** Resin that wets the strip. */
   readonly resinKg: Figure<'kg'>;
 }
 
 export interface ClosingCheck {
+  /** Which property of the joint was checked. */
   readonly check: 'taper-room' | 'flush' | 'bond-shear' | 'bond-peel';
+  /** Name of the check on the joint. */
   readonly title: string;
+  /** Unit of the joint's demand and capacity. */
   readonly unit: string;
+  /** Whether the joint passes. */
   readonly verdict: 'passes' | 'fails' | 'not-established';
+  /** What the joint must carry or keep to. */
   readonly demand?: number;
+  /** What the joint can carry or is allowed. */
   readonly capacity?: number;
+  /** Demand on the joint over its capacity. */
   readonly utilisation?: number;
+  /** Source of the joint's requirement. */
   readonly cite: Cite;
+  /** The check in a sentence. */
   readonly words?: string;
 }
 
 export interface ClosingPlies {
+  /** Width of the taper over the closing joint. */
   readonly taperWidthMm: Figure<'mm'>;
+  /** Width of the open joint before it is closed. */
   readonly grooveWidthMm: number;
+  /** Whether wide or narrow strips are laid first. */
   readonly order: LayingOrder;
+  /** What this order of strips means. */
   readonly consequences: readonly string[];
+  /** Strips over the joint, in the order they are laid. */
   readonly plies: readonly ClosingPly[];
+  /** Strips laid wet on wet together. */
   readonly stages: readonly Stage[];
+  /** Glass of all strips. */
   readonly glassKg: Figure<'kg'>;
+  /** Resin of all strips. */
   readonly resinKg: Figure<'kg'>;
+  /** Whether the closed joint holds and lies flush. */
   readonly checks: readonly ClosingCheck[];
   /** Least taper that the bond allows, where the joint's stress was given. */
   readonly leastTaperRatio?: number;
+  /** What was taken about the joint. */
   readonly assumptions: readonly Assumption[];
 }
 
@@ -370,7 +402,9 @@ function closingFaults(request: ClosingRequest): readonly Problem[] {
         ]
       : [];
   const noArea =
-    opening !== undefined && areaMm2(opening) <= 0 ? [problem('outline-without-area', '/opening')] : [];
+    opening !== undefined && areaMm2(opening) <= 0
+      ? [problem('outline-without-area', '/opening', { hint: '' })]
+      : [];
   const jointFaults =
     joint === undefined ? ({ ok: true } as const) : checkScarf({ ...joint, taperRatio: 12 });
   return [

@@ -17,9 +17,11 @@ export const layingConsequences: Readonly<Record<LayingOrder, readonly string[]>
 
 /** A group of plies that may be laid wet on wet. */
 export interface Stage {
+  /** Number of the stage, from 1. */
   readonly stage: number;
   /** Places in the order of laying, from 1. */
   readonly plies: readonly number[];
+  /** Thickness laid in the stage. */
   readonly thicknessMm: number;
   /** A single ply thicker than the limit cannot be divided. */
   readonly isOverLimit: boolean;

@@ -45,42 +45,71 @@ export interface RelaidRequest {
 export interface LaidOutPly {
   /** In the order of laying, from 1. */
   readonly order: number;
+  /** Stage that the ply is laid in. */
   readonly stage: number;
+  /** Code of the fabric to cut. */
   readonly material: string;
+  /** Name of the fabric to cut. */
   readonly name: string;
+  /** How the fabric is turned when laid. */
   readonly turnDeg: number;
+  /** What the ply adds to the skin. */
   readonly thicknessMm: number;
   /** How far its edge lies outside the opening. */
   readonly beyondOpeningMm: number;
+  /** Edge to cut the ply to. */
   readonly outline: Region;
+  /** Area of the ply. */
   readonly areaM2: Figure<'m2'>;
+  /** Pieces of fabric that make the ply. */
   readonly pieces: readonly RollPiece[];
+  /** Width of the roll they are cut from. */
   readonly rollWidthMm: number;
+  /** Length of roll that they take. */
   readonly rollLengthM: number;
+  /** Area that lies double where pieces meet. */
   readonly overlapAreaM2: number;
+  /** Glass in this ply. */
   readonly glassKg: Figure<'kg'>;
+  /** Resin that wets this ply. */
   readonly resinKg: Figure<'kg'>;
 }
 
 export interface RoomCheck {
+  /** Checks whether there is room for the taper. */
   readonly check: 'taper-room';
+  /** Whether there is room; not established where edges are unknown. */
   readonly verdict: 'passes' | 'fails' | 'not-established';
+  /** Taper that would lie off the panel. */
   readonly outsideM2: number;
+  /** The room in a sentence. */
   readonly words: string;
 }
 
 export interface RelaidPlies {
+  /** Width of the taper that the new plies step up. */
   readonly taperWidthMm: Figure<'mm'>;
+  /** Area of the taper. */
   readonly taperAreaM2: number;
+  /** Whether the largest or the smallest ply is laid first. */
   readonly order: LayingOrder;
+  /** What this order means for the work. */
   readonly consequences: readonly string[];
+  /** New plies in the order they are laid. */
   readonly plies: readonly LaidOutPly[];
+  /** What is laid wet on wet before it must cool. */
   readonly stages: readonly Stage[];
+  /** Glass of all new plies. */
   readonly glassKg: Figure<'kg'>;
+  /** Resin of all new plies. */
   readonly resinKg: Figure<'kg'>;
+  /** Area of the largest ply in one piece. */
   readonly largestPlyM2: number;
+  /** Whether the taper stays on the panel. */
   readonly room: RoomCheck;
+  /** What was taken about plies and rolls. */
   readonly assumptions: readonly Assumption[];
+  /** What the laminator should heed. */
   readonly notes: readonly string[];
 }
 
@@ -312,7 +341,7 @@ function relaidFaults(request: RelaidRequest): readonly Problem[] {
   const { opening, plies, order } = request;
   const area = opening.length === 0 ? 0 : areaMm2(opening);
   return [
-    ...(area > 0 ? [] : [problem('outline-without-area', '/opening')]),
+    ...(area > 0 ? [] : [problem('outline-without-area', '/opening', { hint: '' })]),
     ...oldSkinQuestions.thicknessMm.faults(request.oldThicknessMm, '/oldThicknessMm'),
     ...countFaults('/plies', plies.length, plyCount),
     ...plies.slice(0, 60).flatMap((ply, i) => plyToLayFaults(ply, `/plies/${i}`)),

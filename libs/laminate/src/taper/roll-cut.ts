@@ -14,10 +14,13 @@ export interface RollRequest {
 }
 
 export interface RollPiece {
+  /** Length of the piece along the roll. */
   readonly lengthMm: number;
+  /** Width of the piece across the roll. */
   readonly widthMm: number;
   /** What it takes of the width of the roll. */
   readonly usedWidthMm: number;
+  /** Edge of the piece on deck. */
   readonly outline: Region;
 }
 

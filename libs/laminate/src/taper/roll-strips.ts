@@ -1,6 +1,8 @@
 /** A strip of cloth: along the roll and across it. */
 export interface RollStrip {
+  /** Length of the cut strip. */
   readonly lengthMm: number;
+  /** Width of the cut strip. */
   readonly widthMm: number;
 }
 

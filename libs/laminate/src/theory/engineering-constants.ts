@@ -3,13 +3,19 @@ import type { Symmetric } from './stiffness.js';
 
 /** Moduli of a homogeneous plate that would answer the same. */
 export interface EngineeringConstants {
+  /** Young's modulus fore and aft. */
   readonly youngAlongMPa: number;
+  /** Young's modulus athwart. */
   readonly youngAcrossMPa: number;
+  /** Poisson's ratio under load fore and aft. */
   readonly poissonAlong: number;
+  /** Poisson's ratio under load athwart. */
   readonly poissonAcross: number;
+  /** Shear modulus in the plane. */
   readonly shearModulusMPa: number;
   /** Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate. */
   readonly shearCouplingAlong: number;
+  /** Shear strain over strain under load athwart. */
   readonly shearCouplingAcross: number;
 }
 

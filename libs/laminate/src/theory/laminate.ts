@@ -28,14 +28,24 @@ export interface LaminateRequest {
 
 export interface LaminateAnswer {
   readonly thicknessMm: number;
+  /** Stretching stiffness A, row by row. */
   readonly aNPerMm: readonly number[];
+  /** Coupling stiffness B, row by row. */
   readonly bN: readonly number[];
+  /** Bending stiffness D, row by row. */
   readonly dNmm: readonly number[];
   readonly complianceA: readonly number[];
   readonly complianceB: readonly number[];
   readonly complianceD: readonly number[];
   readonly reducedDNmm: readonly number[];
-  readonly inPlane: { readonly free: EngineeringConstants; readonly heldFlat: EngineeringConstants };
+  /** Engineering constants in the plane. */
+  readonly inPlane: {
+    /** Constants when the laminate may curl. */
+    readonly free: EngineeringConstants;
+    /** Constants when it is kept from curling. */
+    readonly heldFlat: EngineeringConstants;
+  };
+  /** Engineering constants in bending. */
   readonly flexural: EngineeringConstants;
   /** Largest member of B against √(A D): 0 for a symmetric laminate. */
   readonly couplingRatio: number;

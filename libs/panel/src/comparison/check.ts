@@ -8,21 +8,33 @@ export type Verdict = 'passes' | 'fails' | 'not-established';
 export interface PanelCheckItem {
   /** Names this check among all, such as `repaired:person:core-shear`; its derivation has the same key. */
   readonly key: string;
+  /** Code of the panel's check. */
   readonly code: string;
+  /** Name of the panel's check. */
   readonly title: string;
+  /** State of the deck that is checked. */
   readonly state?: StateName;
+  /** Load that it is checked under. */
   readonly load?: string;
+  /** Fitting that it is checked at. */
   readonly fitting?: string;
+  /** What the panel must bear or keep to. */
   readonly demand?: number;
+  /** What the panel can bear or is allowed. */
   readonly capacity?: number;
+  /** Unit of the panel's demand and capacity. */
   readonly unit: string;
   /** Demand over capacity. */
   readonly utilisation?: number;
+  /** Verdict of the panel's check. */
   readonly verdict: Verdict;
+  /** What in the panel decides. */
   readonly governs: string;
   /** What would make it pass. */
   readonly remedy?: string;
+  /** Source of the panel's requirement. */
   readonly source: string;
+  /** Why there is no figure, where there is none. */
   readonly reason?: string;
   /** Of the repaired panel: what the same check comes to on the deck as built. */
   readonly asBuilt?: BuiltCheck;
@@ -30,8 +42,11 @@ export interface PanelCheckItem {
 
 /** `isNoWorse` where the repair uses no more of what is allowed than the deck did: a check that both fail is not the repair's. */
 export interface BuiltCheck {
+  /** Demand over capacity of the deck as it was built. */
   readonly utilisation: number;
+  /** Verdict on the deck as it was built. */
   readonly verdict: Verdict;
+  /** Whether the repaired deck is no worse than that. */
   readonly isNoWorse: boolean;
 }
 

@@ -41,19 +41,27 @@ import type { StateName } from '../plate/states.js';
 
 /** The four states of one panel under the same loads. A comparison, never a design approval. */
 export interface PanelAnswer {
+  /** Whether the repair restores what the deck had. */
   readonly verdict: 'restored' | 'not-restored';
   /** Every ratio that is below 1 by more than hands repeat, worst first. */
   readonly shortfalls: readonly string[];
   /** What is short by less, in a sentence. */
   readonly withinHands: readonly string[];
+  /** The deck in each state: as built, found, opened, repaired. */
   readonly states: readonly StateAnswer[];
   /** As built over repaired: at least 1 means that the repair gives back what there was. */
   readonly ratios: readonly Ratio[];
+  /** What the open deck may carry meanwhile. */
   readonly opened: OpenSkinAnswer;
+  /** Checks of the fittings. */
   readonly fittings: readonly PanelCheckItem[];
+  /** Loads that the states were compared under. */
   readonly loads: readonly LoadResult[];
+  /** Cautions about standing and working on the deck. */
   readonly cautions: readonly PanelCaution[];
+  /** Figures of the comparison that nobody stated. */
   readonly assumptions: readonly Assumption[];
+  /** What the comparison does not say. */
   readonly limits: readonly string[];
   /** Greatest estimated relative error of the series and polynomials. */
   readonly truncation: number;
@@ -77,51 +85,84 @@ export interface PanelCheck extends PanelAnswer {
 }
 
 export interface LoadResult {
+  /** Name that responses and checks know the load by. */
   readonly key: string;
+  /** Kind of load. */
   readonly code: string;
+  /** Name of the load. */
   readonly title: string;
+  /** Pressure of the load where it acts. */
   readonly pressureKPa: number;
 }
 
 export interface StateAnswer {
+  /** Which state of the deck. */
   readonly state: StateName;
+  /** Stiffness of a cut through the deck in this state. */
   readonly section: SectionResult;
+  /** How the deck answers each load in this state. */
   readonly responses: readonly Response[];
+  /** Requirements in this state. */
   readonly checks: readonly PanelCheckItem[];
   /** Greatest utilisation and where it is. */
-  readonly governing?: { readonly code: string; readonly load?: string; readonly utilisation: number };
+  readonly governing?: {
+    /** Check that is nearest to its limit. */
+    readonly code: string;
+    /** Load under which it is. */
+    readonly load?: string;
+    /** Demand over capacity of that check. */
+    readonly utilisation: number;
+  };
 }
 
 export interface SectionResult {
+  /** Bending stiffness fore and aft, per mm of width. */
   readonly bendingXNmm: number;
+  /** Bending stiffness athwart, per mm of width. */
   readonly bendingYNmm: number;
+  /** Shear stiffness, per mm of width. */
   readonly shearNPerMm: number;
+  /** Stretching stiffness of both skins fore and aft. */
   readonly membraneXNPerMm: number;
+  /** Stretching stiffness of both skins athwart. */
   readonly membraneYNPerMm: number;
+  /** Distance between the mid-planes of the skins. */
   readonly leverMm: number;
   /** How far the thin-skin engineering form is from the exact section. */
   readonly thinSkinError: number;
+  /** Whether the skins are thin enough for the theory of thin skins. */
   readonly isThinSkinFair: boolean;
 }
 
 export interface Response {
+  /** Load that acts. */
   readonly load: string;
+  /** How deflection and moments were worked out. */
   readonly working: Working;
   /** With the pull of a sagging skin between held edges, where the inner skin is alone and slack. */
   readonly deflectionMm: number;
   /** By plate bending alone. */
   readonly linearDeflectionMm: number;
+  /** Where the deck sags most, [xMm, yMm]. */
   readonly deflectionAt: readonly [number, number];
+  /** Greatest moment fore and aft, per mm of width. */
   readonly greatestMomentXN: number;
+  /** Greatest moment athwart, per mm of width. */
   readonly greatestMomentYN: number;
+  /** Greatest shear force, per mm of width. */
   readonly greatestShearNPerMm: number;
 }
 
 export interface PanelCaution {
+  /** Code of the caution. */
   readonly code: string;
+  /** How bad it can become. */
   readonly severity: 'danger' | 'warning' | 'caution';
+  /** What to beware of. */
   readonly text: string;
+  /** Which fact calls for the caution. */
   readonly because: string;
+  /** Where the caution comes from. */
   readonly source: string;
 }
 

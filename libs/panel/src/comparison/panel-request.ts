@@ -82,6 +82,7 @@ export const panelSizeQuestions = {
 export const skinValuesQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
+    description: 'Thickness of the skin with these values.',
     unit: 'mm',
     range: { from: 0.1, upTo: 100 },
     example: 3,
@@ -139,6 +140,7 @@ export const coreValuesQuestions = {
   coreType: askWhich({ meaning: 'core type', choices: coreTypes }),
   thicknessMm: ask({
     meaning: 'thickness',
+    description: 'Thickness of the core with these values.',
     unit: 'mm',
     range: { from: 1, upTo: 200 },
     example: '1/2 in',
@@ -246,11 +248,17 @@ export const openedPanelQuestions = {
   }),
 };
 
-const loadName = askText({ meaning: 'name of the load', atMost: 80, otherwise: 'unknown' });
+const loadName = (of: string) =>
+  askText({
+    meaning: 'name of the load',
+    description: `Your own name for ${of}, as the answer shows it.`,
+    atMost: 80,
+    otherwise: 'unknown',
+  });
 
 export const pressureLoadQuestions = {
-  kind: askWhich({ meaning: 'kind', choices: ['pressure'] }),
-  name: loadName,
+  kind: askWhich({ meaning: 'kind', description: 'A pressure over the whole panel.', choices: ['pressure'] }),
+  name: loadName('the pressure'),
   pressureKPa: ask({
     meaning: 'pressure',
     unit: 'kPa',
@@ -259,8 +267,8 @@ export const pressureLoadQuestions = {
 };
 
 export const patchLoadQuestions = {
-  kind: askWhich({ meaning: 'kind', choices: ['patch'] }),
-  name: loadName,
+  kind: askWhich({ meaning: 'kind', description: 'A pressure on a patch of the panel.', choices: ['patch'] }),
+  name: loadName('the patch'),
   forceN: ask({
     meaning: 'force',
     ...force,
@@ -304,8 +312,8 @@ const aHeel = {
 };
 
 export const personLoadQuestions = {
-  kind: askWhich({ meaning: 'kind', choices: ['person'] }),
-  name: loadName,
+  kind: askWhich({ meaning: 'kind', description: 'People who stand on the panel.', choices: ['person'] }),
+  name: loadName('the people'),
   forceN: ask({
     meaning: 'one person on one foot',
     ...force,
@@ -328,13 +336,21 @@ export const personLoadQuestions = {
 };
 
 export const classDeckLoadQuestions = {
-  kind: askWhich({ meaning: 'kind', choices: ['class-deck'] }),
-  name: loadName,
+  kind: askWhich({
+    meaning: 'kind',
+    description: 'The pressure that a class rule puts on decks.',
+    choices: ['class-deck'],
+  }),
+  name: loadName('the class load'),
 };
 
 export const yardstickLoadQuestions = {
-  kind: askWhich({ meaning: 'kind', choices: ['yardstick'] }),
-  name: loadName,
+  kind: askWhich({
+    meaning: 'kind',
+    description: 'A plain load that every deck is compared under.',
+    choices: ['yardstick'],
+  }),
+  name: loadName('the plain load'),
 };
 
 const loadQuestions = {
@@ -442,6 +458,7 @@ export const backingPlateQuestions = {
   }),
   widthMm: ask({
     meaning: 'width',
+    description: 'Width of the plate under the fitting.',
     ...plateSide,
   }),
 };
@@ -463,7 +480,11 @@ const fittingKinds = [
 
 export const panelFittingQuestions = {
   id: askLabel({ meaning: 'name of the fitting' }),
-  kind: askWhich({ meaning: 'kind', choices: fittingKinds }),
+  kind: askWhich({
+    meaning: 'kind',
+    description: 'Kind of fitting, which says what it has to hold.',
+    choices: fittingKinds,
+  }),
   bolts: ask({
     meaning: 'number of bolts',
     unit: '1',

@@ -13,13 +13,19 @@ import type { SandwichValues } from '../plate/states.js';
 import { yardstickChecks } from './yardstick-checks.js';
 
 export interface Ratio {
+  /** Names check and load together. */
   readonly key: string;
+  /** Check that repaired and built deck share. */
   readonly code: string;
+  /** Name of what is compared. */
   readonly title: string;
+  /** Load that both are under. */
   readonly load?: string;
+  /** Repaired over built; 1 is as good as it was. */
   readonly ratio: number;
   /** Share of what is allowed that the deck as built used, and that the repair uses. */
   readonly asBuiltUtilisation: number;
+  /** Demand over capacity of the repaired deck. */
   readonly repairedUtilisation: number;
 }
 

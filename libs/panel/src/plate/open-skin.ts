@@ -21,20 +21,25 @@ export interface OpenSkinRequest {
 export interface OpenSkinAnswer {
   /** With the pull of the skin between held edges, where the sag is large. */
   readonly clampSagMm: number;
+  /** Stress in the inner skin where it is held. */
   readonly clampStressMPa: number;
   /** Plate bending alone. */
   readonly linearClampSagMm: number;
+  /** Sag under one person. */
   readonly personSagMm: number;
   /** Plate bending alone: an upper bound where the sag is large. */
   readonly personStressMPa: number;
+  /** Stress that the inner skin may take. */
   readonly usableStressMPa: number;
   /** Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges. */
   readonly isLargeDeflection: boolean;
+  /** Whether props are needed before somebody steps on it. */
   readonly propsNeeded: boolean;
   /** Spacing of props in both directions that keeps sag and stress within bounds under the clamp load. */
   readonly propSpacingMm: number;
   /** The same for a person who kneels or steps on it; absent when no spacing between props makes that safe. */
   readonly propSpacingForPersonMm?: number;
+  /** How to work on the open deck. */
   readonly advice: readonly string[];
 }
 

@@ -19,12 +19,16 @@ export class CiteDto implements Cite {
   @Text({ optional: true, atMost: 200, description: 'Clause, table, equation or page.' })
   readonly clause?: string;
 
-  @Text({ optional: true, atMost: 500 })
+  @Text({
+    optional: true,
+    atMost: 500,
+    description: 'Page or table, or why the value stands without a source.',
+  })
   readonly note?: string;
 }
 
 export class DatumDto implements Datum {
-  @Num()
+  @Num({ description: 'The value in the unit that its field names.' })
   readonly value!: number;
 
   @Num({ optional: true, description: 'Least value seen.' })
@@ -33,7 +37,7 @@ export class DatumDto implements Datum {
   @Num({ optional: true, description: 'Greatest value seen.' })
   readonly high?: number;
 
-  @Part(() => CiteDto)
+  @Part(() => CiteDto, { description: 'Where the value is published.' })
   readonly cite!: CiteDto;
 }
 

@@ -7,7 +7,7 @@ export class NewEditionDto {
   @Code({ optional: true, description: 'Code of the edition to start from; the current one when absent.' })
   readonly basedOn?: string;
 
-  @Text({ optional: true, atMost: 1000 })
+  @Text({ optional: true, atMost: 1000, description: 'What the draft is for.' })
   readonly note?: string;
 }
 

@@ -33,117 +33,128 @@ export class PackContentDto implements PackContent {
   @Code({ optional: true, description: 'Code of a hardener, when the pack holds one.' })
   readonly part?: string;
 
-  @Num({ optional: true, above: 0, upTo: 500, unit: 'mm' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 500,
+    unit: 'mm',
+    description: 'Thickness of the sheet in the pack.',
+  })
   readonly thicknessMm?: number;
 
-  @OneOf(['plain', 'scored'], { optional: true })
+  @OneOf(['plain', 'scored'], {
+    optional: true,
+    description: 'Whether the sheet in the pack is plain or scored.',
+  })
   readonly form?: 'plain' | 'scored';
 
-  @Part(() => SheetFormatDto, { optional: true })
+  @Part(() => SheetFormatDto, { optional: true, description: 'Size of the sheet in the pack.' })
   readonly sheet?: SheetFormatDto;
 
-  @Num({ optional: true, above: 0, upTo: 10_000, unit: 'mm' })
+  @Num({ optional: true, above: 0, upTo: 10_000, unit: 'mm', description: 'Width of the roll in the pack.' })
   readonly rollWidthMm?: number;
 
-  @Num({ above: 0, upTo: 1_000_000 })
+  @Num({ above: 0, upTo: 1_000_000, description: 'How much the pack holds, in its unit.' })
   readonly quantity!: number;
 
-  @OneOf(['kg', 'l', 'm2', 'm', 'each', 'pair', 'roll', 'pack'])
+  @OneOf(['kg', 'l', 'm2', 'm', 'each', 'pair', 'roll', 'pack'], {
+    description: 'Unit of what the pack holds.',
+  })
   readonly unit!: string;
 }
 
 export class PriceBreakDto implements PriceBreak {
-  @Whole({ from: 1, upTo: 1_000_000 })
+  @Whole({ from: 1, upTo: 1_000_000, description: 'Packs from which the price holds.' })
   readonly fromPacks!: number;
 
-  @DecimalText()
+  @DecimalText({ description: 'Price of one pack from then on.' })
   readonly price!: string;
 }
 
 export class PackDto implements Pack {
-  @Text({ atMost: 80 })
+  @Text({ atMost: 80, description: 'Number that the supplier sells the pack under.' })
   readonly sku!: string;
 
-  @Text({ atMost: 200 })
+  @Text({ atMost: 200, description: 'Name that the supplier sells the pack under.' })
   readonly name!: string;
 
-  @Code()
+  @Code({ description: 'Code of a supplier of the same list.' })
   readonly supplier!: string;
 
-  @Part(() => PackContentDto)
+  @Part(() => PackContentDto, { description: 'Which material, how much and in which form.' })
   readonly content!: PackContentDto;
 
   @Parts(() => PriceBreakDto, { least: 1, most: 20, description: 'The first is for one pack; ascending.' })
   readonly prices!: readonly PriceBreakDto[];
 
-  @Num({ from: 0, upTo: 10_000, unit: 'kg' })
+  @Num({ from: 0, upTo: 10_000, unit: 'kg', description: 'Mass of the full pack, for carriage.' })
   readonly massKg!: number;
 
-  @Flag()
+  @Flag({ description: 'Whether it is sent as dangerous goods.' })
   readonly hazardous!: boolean;
 
-  @Flag()
+  @Flag({ description: 'Whether it is too large for parcels.' })
   readonly oversize!: boolean;
 
-  @Num({ optional: true, from: 0, upTo: 1200 })
+  @Num({ optional: true, from: 0, upTo: 1200, description: 'How long the closed pack keeps.' })
   readonly shelfLifeMonths?: number;
 
-  @Whole({ optional: true, from: 0 })
+  @Whole({ optional: true, from: 0, description: 'Packs there are; absent when nobody counts.' })
   readonly stock?: number;
 
-  @DecimalText({ optional: true })
+  @DecimalText({ optional: true, description: 'Extra charge when a part of the pack is cut off.' })
   readonly cutFee?: string;
 }
 
 export class SupplierDto implements Supplier {
-  @Code()
+  @Code({ description: 'Code of the supplier, unique in the list.' })
   readonly code!: string;
 
-  @Text()
+  @Text({ description: 'Name that orders are addressed to.' })
   readonly name!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Price of one delivery.' })
   readonly delivery!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'What a box of dangerous goods adds to it.' })
   readonly hazardSurcharge!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'What goods too large for parcels add to it.' })
   readonly oversizeFreight!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Least sum that the supplier delivers for.' })
   readonly minimumOrder!: string;
 
-  @DecimalText({ optional: true })
+  @DecimalText({ optional: true, description: 'Sum from which delivery is free.' })
   readonly freeDeliveryFrom?: string;
 }
 
 export class PriceListDto implements PriceList {
-  @Code()
+  @Code({ description: 'Code of the list, unique in the edition.' })
   readonly code!: string;
 
-  @Text()
+  @Text({ description: 'Name that estimates show the list by.' })
   readonly name!: string;
 
-  @OneOf(currencyCodes)
+  @OneOf(currencyCodes, { description: 'Currency of all prices in the list (ISO 4217).' })
   readonly currency!: string;
 
-  @CalendarDate()
+  @CalendarDate({ description: 'First day that the prices hold (ISO 8601).' })
   readonly validFrom!: string;
 
-  @CalendarDate()
+  @CalendarDate({ description: 'Last day that the prices hold (ISO 8601).' })
   readonly validTo!: string;
 
   @Flag({ description: 'True for prices of an invented scenario.' })
   readonly invented!: boolean;
 
-  @Flag()
+  @Flag({ description: 'Whether the prices hold tax already.' })
   readonly pricesIncludeTax!: boolean;
 
-  @Parts(() => SupplierDto, { least: 1, most: 100 })
+  @Parts(() => SupplierDto, { least: 1, most: 100, description: 'Who sells, and on which terms.' })
   readonly suppliers!: readonly SupplierDto[];
 
-  @Parts(() => PackDto, { most: 5000 })
+  @Parts(() => PackDto, { most: 5000, description: 'What can be bought, one entry a pack.' })
   readonly packs!: readonly PackDto[];
 }
 
@@ -182,24 +193,24 @@ export class PriceChangeDto implements PriceChangeAsked {
 }
 
 export class RatePerHourDto implements Readonly<Record<Skill, string>> {
-  @DecimalText()
+  @DecimalText({ description: 'Rate of general labour.' })
   readonly general!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Rate of whoever laminates.' })
   readonly laminator!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Rate of whoever fairs and paints.' })
   readonly finisher!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Rate of whoever takes rig and fittings off.' })
   readonly rigger!: string;
 }
 
 export class YardChargeDto implements YardCharge {
-  @Code()
+  @Code({ description: 'Code that estimates name the charge by.' })
   readonly code!: string;
 
-  @Text()
+  @Text({ description: 'What the yard charges for.' })
   readonly name!: string;
 
   @OneOf(['job', 'day', 'worked-day', 'labour-h', 'opened-m2'], {
@@ -207,7 +218,7 @@ export class YardChargeDto implements YardCharge {
   })
   readonly per!: YardCharge['per'];
 
-  @DecimalText()
+  @DecimalText({ description: 'Price of it.' })
   readonly price!: string;
 
   @OneOf(['shed', 'tent', 'open', 'heated'], {
@@ -224,42 +235,42 @@ export class YardChargeDto implements YardCharge {
 }
 
 export class TaxGroupDto {
-  @Code()
+  @Code({ description: 'Code that lines name the tax by.' })
   readonly code!: string;
 
-  @Text()
+  @Text({ description: 'Name of the tax on an invoice.' })
   readonly name!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Rate of the tax in percent, as decimal text.' })
   readonly percent!: string;
 }
 
 export class LabourRatesDto implements LabourRates {
-  @Code()
+  @Code({ description: 'Code of the rates, unique in the edition.' })
   readonly code!: string;
 
-  @Text()
+  @Text({ description: 'Name that estimates show the rates by.' })
   readonly name!: string;
 
-  @Text()
+  @Text({ description: 'Where the rates hold.' })
   readonly region!: string;
 
-  @OneOf(currencyCodes)
+  @OneOf(currencyCodes, { description: 'Currency of all rates and charges (ISO 4217).' })
   readonly currency!: string;
 
-  @CalendarDate()
+  @CalendarDate({ description: 'First day that the rates hold (ISO 8601).' })
   readonly validFrom!: string;
 
-  @CalendarDate()
+  @CalendarDate({ description: 'Last day that the rates hold (ISO 8601).' })
   readonly validTo!: string;
 
   @Flag({ description: 'True for rates of an invented scenario.' })
   readonly invented!: boolean;
 
-  @Part(() => RatePerHourDto)
+  @Part(() => RatePerHourDto, { description: 'Price of an hour by skill.' })
   readonly perHour!: RatePerHourDto;
 
-  @Parts(() => YardChargeDto, { most: 200 })
+  @Parts(() => YardChargeDto, { most: 200, description: 'What the yard asks besides hours.' })
   readonly charges!: readonly YardChargeDto[];
 
   @OneOf(['posted', 'wage'], {
@@ -268,15 +279,15 @@ export class LabourRatesDto implements LabourRates {
   })
   readonly rateBasis!: LabourRates['rateBasis'];
 
-  @DecimalText()
+  @DecimalText({ description: 'Overhead on the direct cost, as decimal text.' })
   readonly overheadPercent!: string;
 
-  @DecimalText()
+  @DecimalText({ description: 'Profit on cost with overhead, as decimal text.' })
   readonly profitPercent!: string;
 
-  @Parts(() => TaxGroupDto, { least: 1, most: 20 })
+  @Parts(() => TaxGroupDto, { least: 1, most: 20, description: 'Taxes that lines can fall under.' })
   readonly taxGroups!: readonly TaxGroupDto[];
 
-  @Part(() => CiteDto, { optional: true })
+  @Part(() => CiteDto, { optional: true, description: 'Where the rates come from.' })
   readonly cite?: CiteDto;
 }

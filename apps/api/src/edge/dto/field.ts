@@ -128,10 +128,21 @@ function unknownField(dto: object, name: string): Problem {
   return problem('unknown-field', pointer('', name), { hint: didYouMean(name, known) });
 }
 
-function isRight({ check, expected }: FieldRule, key: string, value: unknown): boolean {
-  const found = value === undefined ? [problem('missing', '', { expected })] : check(value);
+function isRight(rule: FieldRule, key: string, value: unknown): boolean {
+  const found =
+    value === undefined ? [problem('missing', '', { expected: expectedAt(rule) })] : rule.check(value);
   gathering.at(-1)?.push(...below(pointer('', key), found));
   return found.length === 0;
+}
+
+/** Of an object that is missing, what must stand in it is said along. */
+const expectedAt = ({ expected, part }: FieldRule): string =>
+  part === undefined ? expected : `${expected}${withFields(part())}`;
+
+/** " with panel, core": the fields without which an object of the class is refused. */
+export function withFields(type: DtoClass): string {
+  const required = [...rulesFor(type.prototype)].filter(([, { optional }]) => optional !== true);
+  return required.length === 0 ? '' : ` with ${required.map(([name]) => name).join(', ')}`;
 }
 
 /** A value as it is repeated to the caller: short, and never a whole document. */

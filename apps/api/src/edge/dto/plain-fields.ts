@@ -19,11 +19,17 @@ export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
     schema: { ...textSchema(said), ...described(said) },
   });
 
+/**
+ * What every text keeps to, in a form that patterns of all languages read alike; the marks that `unusableIn` refuses
+ * besides cannot be written so.
+ */
+const USABLE = '^[^\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F-\\x9F]*$';
+
 const textSchema = ({ atLeast = 1, atMost = 200, form }: TextLimits) => ({
   type: 'string' as const,
   minLength: atLeast,
   maxLength: atMost,
-  ...(form === undefined ? {} : { pattern: form.pattern.source }),
+  pattern: form === undefined ? USABLE : form.pattern.source,
 });
 
 /** A stable code: lower-case words joined by hyphens. */

@@ -18,7 +18,7 @@ export const Point = (said: Said = {}): PropertyDecorator =>
     ...said,
     expected: 'a point [xMm, yMm]',
     check: pointFaults,
-    schema: { ...pointSchema, ...examples(said) },
+    schema: { ...pointSchema, ...describedBy(said), ...examples(said) },
   });
 
 /** A list of points; `Outline` is the closed form with at least three. Checked in one pass, not one object per point. */

@@ -27,6 +27,8 @@ export const Num = (said: Range & Said & { readonly unit?: string } = {}): Prope
     schema: { ...described(said), ...numberSchema(said) },
   });
 
+const MOST_INT32 = 2_147_483_647;
+
 /** A whole number. */
 export const Whole = (said: Range & Said = {}): PropertyDecorator =>
   Field({
@@ -38,7 +40,12 @@ export const Whole = (said: Range & Said = {}): PropertyDecorator =>
         ? [problem('not-a-number', '', { hint: ' without a fraction', value })]
         : []),
     ],
-    schema: { ...described(said), ...numberSchema(said), type: 'integer' },
+    schema: {
+      ...described(said),
+      ...numberSchema(said),
+      type: 'integer',
+      format: (said.upTo ?? 0) > MOST_INT32 ? 'int64' : 'int32',
+    },
   });
 
 /** Temperatures in kelvin and lengths of zero are real; what is absurd is for each field to say by its range. */

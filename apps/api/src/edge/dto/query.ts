@@ -21,6 +21,7 @@ export const PageSize = (): PropertyDecorator =>
           ],
     schema: {
       type: 'integer',
+      format: 'int32',
       minimum: 1,
       maximum: MOST_ON_PAGE,
       default: USUAL_ON_PAGE,

@@ -83,7 +83,7 @@ export class FormQueryDto {
   })
   readonly document?: 'report' | 'job-pack';
 
-  @OneOf(['a4', 'letter'], { optional: true })
+  @OneOf(['a4', 'letter'], { optional: true, description: 'Paper that a PDF is set for.' })
   readonly paper?: 'a4' | 'letter';
 
   @OneOf(purposes, {
@@ -112,7 +112,7 @@ export class FormQueryDto {
 }
 
 export class ChangeOrderQueryDto {
-  @OneOf(['a4', 'letter'], { optional: true })
+  @OneOf(['a4', 'letter'], { optional: true, description: 'Paper that a PDF is set for.' })
   readonly paper?: 'a4' | 'letter';
 }
 
@@ -131,10 +131,13 @@ export class CalendarQueryDto {
 }
 
 export class DrawingQueryDto {
-  @OneOf(['landscape', 'portrait', 'phone'], { optional: true })
+  @OneOf(['landscape', 'portrait', 'phone'], {
+    optional: true,
+    description: 'Shape of the sheet; `phone` is narrow with larger words. Landscape when absent.',
+  })
   readonly shape?: 'landscape' | 'portrait' | 'phone';
 
-  @OneOf(['a4', 'letter'], { optional: true })
+  @OneOf(['a4', 'letter'], { optional: true, description: 'Paper that a PDF is set for.' })
   readonly paper?: 'a4' | 'letter';
 }
 

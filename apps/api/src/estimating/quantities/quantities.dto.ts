@@ -11,6 +11,10 @@ export class TypedQuantityDto {
 }
 
 export class QuantitiesRequestDto {
-  @Parts(() => TypedQuantityDto, { least: 1, most: 500 })
+  @Parts(() => TypedQuantityDto, {
+    least: 1,
+    most: 500,
+    description: 'Texts to read, each with the unit that is wanted.',
+  })
   readonly quantities!: readonly TypedQuantityDto[];
 }

@@ -9,13 +9,16 @@ export interface TypedQuantity {
 }
 
 export interface QuantityRead {
+  /** The text as sent. */
   readonly text: string;
   /** In the SI unit beside it, rounded once from the exact fraction to the nearest double. */
   readonly value: number;
+  /** Unit that was recognised. */
   readonly unit: string;
 }
 
 export interface QuantitiesRead {
+  /** The texts, in the order sent, each as it was understood. */
   readonly quantities: readonly QuantityRead[];
 }
 

@@ -33,7 +33,7 @@ export class VariantAskedDto implements VariantAsked {
 
 /** One defect, and the ways of mending it that are to be weighed. */
 export class VariantsRequestDto implements VariantsRequest {
-  @Part(() => DefectRecordDto)
+  @Part(() => DefectRecordDto, { description: 'Defect record that all variants share.' })
   readonly record!: DefectRecordDto;
 
   @Parts(() => VariantAskedDto, {

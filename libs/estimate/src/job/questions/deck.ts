@@ -146,7 +146,11 @@ export const plyQuestions = {
 };
 
 const skinQuestions = (skin: string) => ({
-  thicknessMm: ask({ ...skinThicknessAsked, meaning: `${skin} thickness` }),
+  thicknessMm: ask({
+    ...skinThicknessAsked,
+    meaning: `${skin} thickness`,
+    description: `Thickness of the ${skin}: mm, or text with a unit.`,
+  }),
   plies: askList({
     meaning: 'known plies',
     description: 'Known plies, from the face of the skin inwards.',
@@ -189,7 +193,7 @@ export const coreQuestions = {
 
 /** Parts of the record that describe the deck. */
 export const deckParts = {
-  panel: askPart({ meaning: 'the panel of deck', of: panelQuestions }),
+  panel: askPart({ meaning: 'the panel of deck', description: 'The panel of deck: its edge, what holds it and what lies under it.', of: panelQuestions }),
   outerSkin: askPart({ meaning: 'the outer skin', of: outerSkinQuestions }),
   innerSkin: askPart({ meaning: 'the inner skin', of: innerSkinQuestions }),
   core: askPart({ meaning: 'the old core', of: coreQuestions }),

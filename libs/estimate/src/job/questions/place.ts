@@ -31,6 +31,7 @@ export const conditionQuestions = {
   relativeHumidityPercent: ask({
     unit: '%',
     meaning: 'relative humidity',
+    description: 'Relative humidity of the air where the boat lies.',
     // Air without any water has no dew point, so 0 itself cannot be worked with.
     range: { above: 0, upTo: 100 },
     otherwise: (answers: Answers) =>

@@ -46,7 +46,7 @@ export const pricingQuestions = {
   seed: ask({
     unit: '1',
     meaning: 'seed of the simulation',
-    description: 'Of no effect: the figures are integrated over a fixed lattice.',
+    description: 'Seed of older records, of no effect now: the figures are integrated over a fixed lattice.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
     otherwise: 'unknown',
@@ -54,7 +54,7 @@ export const pricingQuestions = {
   samples: ask({
     unit: '1',
     meaning: 'draws of the simulation',
-    description: 'Of no effect: the figures are integrated over a fixed lattice.',
+    description: 'Number of draws of older records, of no effect now: the figures are integrated over a fixed lattice.',
     range: { from: 1000, upTo: 100_000 },
     isWhole: true,
     otherwise: 'unknown',
