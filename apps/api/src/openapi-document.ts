@@ -28,9 +28,13 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   addWebhooks(document);
   addExamples(document);
   inModernForm(document);
+  Object.assign(document.info, { license });
   shareEqualParts(document, operationsOf(document));
   return document;
 }
+
+/** The question of a licence is the owner's; until it is answered the document says so. */
+const license = { name: 'No licence is granted yet', identifier: 'LicenseRef-none-granted' };
 
 const builder = (): DocumentBuilder =>
   new DocumentBuilder()
@@ -49,7 +53,6 @@ const builder = (): DocumentBuilder =>
       ].join('\n'),
     )
     .setVersion('1.0.0')
-    .setLicense('No licence is granted yet; the owner decides', '')
     .addServer('/', 'The service that this document was fetched from.')
     .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
     .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')

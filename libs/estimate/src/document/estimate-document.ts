@@ -1477,7 +1477,7 @@ export interface ProvenanceStamp {
   readonly edition: string;
   /** Hash of the edition's content. */
   readonly catalogueHash: string;
-  /** Code of the price list. */
+  /** Code of the price list that the lines were priced from. */
   readonly priceList: string;
   /** Code of the labour rates. */
   readonly labourRates: string;

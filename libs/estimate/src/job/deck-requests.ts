@@ -14,7 +14,7 @@ import {
   type NextReadings,
 } from '#lib/extent';
 import { refusal, type Outcome } from '#lib/kernel';
-import { deckParts, outerSkinQuestions } from './questions/deck.js';
+import { deckParts, outerSkinQuestions, panelQuestions } from './questions/deck.js';
 import { fittingQuestions, zoneQuestions } from './questions/defect.js';
 
 /** Zones of these requests may have sound core inside; those of a record are filled. */
@@ -86,7 +86,11 @@ export const openingsFor = (request: OpeningsAsked): Outcome<ExtentAndOpenings> 
 
 /** One panel and what was read of it so far. */
 export const nextReadingsQuestions = {
-  panel: deckParts.panel,
+  panel: askPart({
+    meaning: 'the panel of deck',
+    description: 'The panel that readings are taken on.',
+    of: panelQuestions,
+  }),
   survey: askPart({ meaning: 'readings so far; none yet is an answer too', of: surveySoFarQuestions }),
   next: askPart({
     meaning: 'how the next readings may be taken',
@@ -99,7 +103,12 @@ export const nextReadingsQuestions = {
     description: 'What is opened as things stand; absent: what the map would open.',
   }),
   fittings,
-  outerSkin: askPart({ meaning: 'the outer skin', description: 'The outer skin, where its thickness is known.', of: outerSkinQuestions, otherwise: 'unknown' }),
+  outerSkin: askPart({
+    meaning: 'the outer skin',
+    description: 'The outer skin, where its thickness is known.',
+    of: outerSkinQuestions,
+    otherwise: 'unknown',
+  }),
   ...howItIsOpened,
 };
 export type NextReadingsAsked = AnswersTo<typeof nextReadingsQuestions>;

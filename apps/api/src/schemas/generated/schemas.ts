@@ -12,7 +12,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Outer edge."
       },
       "holes": {
         "type": "array",
@@ -26,7 +27,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Edges of what is left out."
       }
     },
     "required": [
@@ -39,19 +41,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One default that an answer rests on, as a reader of the estimate sees it.",
     "properties": {
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "JSON Pointer to the question nobody answered."
       },
       "meaning": {
-        "type": "string"
+        "type": "string",
+        "description": "What was asked."
       },
       "value": {
-        "type": "string"
+        "type": "string",
+        "description": "What was taken instead, as text."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why that was taken."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "What the default leans on."
       }
     },
     "required": [
@@ -70,22 +77,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "assumed"
-        ]
+        ],
+        "description": "Says that the figure was assumed because nobody stated it."
       },
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "JSON Pointer to the answer that would replace it."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why this value and no other was taken."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Source that the assumption leans on."
       },
       "low": {
-        "type": "number"
+        "type": "number",
+        "description": "Lowest value that would be as believable."
       },
       "high": {
-        "type": "number"
+        "type": "number",
+        "description": "Highest value that would be as believable."
       }
     },
     "required": [
@@ -100,10 +113,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "At so many times the recorded area, so many times the amount: planned again, not scaled.",
     "properties": {
       "extentFactor": {
-        "type": "number"
+        "type": "number",
+        "description": "Extent found over extent recorded."
       },
       "amountFactor": {
-        "type": "number"
+        "type": "number",
+        "description": "Amount then over amount now."
       }
     },
     "required": [
@@ -124,23 +139,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "at": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When it was done (RFC 3339)."
       },
       "action": {
-        "type": "string"
+        "type": "string",
+        "description": "What was done to it, such as `created`, `changed` or `removed`."
       },
       "keyId": {
-        "type": "string"
+        "type": "string",
+        "description": "Key that did it; absent where the service itself did."
       },
       "keyName": {
         "type": "string",
         "description": "Whose key it was, as the key is called."
       },
       "requestId": {
-        "type": "string"
+        "type": "string",
+        "description": "Request that did it, as in its `X-Request-Id`."
       },
-      "before": {},
-      "after": {}
+      "before": {
+        "description": "The thing before the change; absent where it was new."
+      },
+      "after": {
+        "description": "The thing after the change; absent where it was removed."
+      }
     },
     "required": [
       "subject",
@@ -156,11 +178,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AuditEntry"
-        }
+        },
+        "description": "What was done, newest first."
       },
       "nextCursor": {
         "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
+        "description": "Give it as `cursor` for what was done before; absent on the last page."
       }
     },
     "required": [
@@ -171,69 +194,56 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of every amount of the basket (ISO 4217)."
       },
       "priceList": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the price list whose packs were chosen from."
       },
       "isInvented": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the prices of the list are made up for demonstration."
       },
       "pricesIncludeTax": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the prices of the list hold tax already."
       },
       "proof": {
         "oneOf": [
           {
-            "type": "object",
-            "properties": {
-              "kind": {
-                "type": "string",
-                "enum": [
-                  "proven"
-                ]
-              }
-            },
-            "required": [
-              "kind"
-            ]
+            "$ref": "#/components/schemas/Proven"
           },
           {
-            "type": "object",
-            "properties": {
-              "kind": {
-                "type": "string",
-                "enum": [
-                  "gap"
-                ]
-              },
-              "bound": {
-                "$ref": "#/components/schemas/MoneyJson"
-              },
-              "gapFraction": {
-                "type": "number"
-              }
-            },
-            "required": [
-              "kind"
-            ]
+            "$ref": "#/components/schemas/Gap"
           }
-        ]
+        ],
+        "discriminator": {
+          "propertyName": "kind",
+          "mapping": {
+            "proven": "#/components/schemas/Proven",
+            "gap": "#/components/schemas/Gap"
+          }
+        },
+        "description": "Whether no cheaper basket exists, or how far one could be."
       },
       "isComplete": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether every need is covered; `missing` lists those that are not."
       },
       "missing": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CostingMissing"
-        }
+        },
+        "description": "Needs that no pack of the list covers."
       },
       "excluded": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Excluded"
-        }
+        },
+        "description": "Packs that were left out before the choice, each with the reason."
       },
       "byEstimate": {
         "type": "array",
@@ -241,65 +251,77 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "estimate": {
-              "type": "string"
+              "type": "string",
+              "description": "Estimate that bears the amount."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Its share of the order, by what it needs."
             }
           },
           "required": [
             "estimate",
             "amount"
           ]
-        }
+        },
+        "description": "What each estimate of a common order bears of the total."
       },
       "secondBest": {
-        "$ref": "#/components/schemas/SecondBest"
+        "$ref": "#/components/schemas/SecondBest",
+        "description": "The next cheaper basket from other suppliers, where it was looked for."
       },
       "warnings": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the buyer should know before ordering."
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Goods, cut fees, deliveries and surcharges of all orders together."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/BasketLine"
-        }
+        },
+        "description": "What is bought, a line for each kind of pack."
       },
       "orders": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SupplierOrder"
-        }
+        },
+        "description": "The lines gathered into one order for each supplier."
       },
       "substitutions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Substitution"
-        }
+        },
+        "description": "Needs that something other than what was planned covers."
       },
       "leftovers": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Leftover"
-        }
+        },
+        "description": "What remains of the bought packs when the job is done."
       },
       "coverage": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Coverage"
-        }
+        },
+        "description": "Each need beside the packs that cover it."
       },
       "matched": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/MatchedResin"
-        }
+        },
+        "description": "Resins beside the hardeners bought to cure them."
       }
     },
     "required": [
@@ -327,54 +349,68 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "So many packs of one kind from one supplier.",
     "properties": {
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Supplier's number of the pack."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "What the supplier calls the pack."
       },
       "supplier": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the supplier who sells it."
       },
       "content": {
-        "$ref": "#/components/schemas/MaterialVariant"
+        "$ref": "#/components/schemas/MaterialVariant",
+        "description": "The material in the pack, with the form it is sold in."
       },
       "packCount": {
-        "type": "number"
+        "type": "number",
+        "description": "How many packs are bought."
       },
       "quantityPerPack": {
-        "type": "number"
+        "type": "number",
+        "description": "What one pack holds, in `unit`."
       },
       "quantity": {
-        "type": "number"
+        "type": "number",
+        "description": "What all packs of the line hold together."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the contents of a pack."
       },
       "unitPrice": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price of one pack."
       },
       "amount": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "Packs times price."
       },
       "cutFee": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the supplier asks for cutting from the roll or sheet."
       },
       "cutCount": {
         "type": "number",
         "description": "Sheets that the shop cuts so that they travel as ordinary goods."
       },
       "massKg": {
-        "type": "number"
+        "type": "number",
+        "description": "What the packs weigh for carriage."
       },
       "hazardous": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the pack travels as dangerous goods."
       },
       "oversize": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the pack is too large for ordinary parcels."
       },
       "shelfLifeMonths": {
-        "type": "number"
+        "type": "number",
+        "description": "How long the unopened pack keeps."
       }
     },
     "required": [
@@ -399,25 +435,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "number": {
-        "type": "number"
+        "type": "number",
+        "description": "Number on the card."
       },
       "step": {
-        "type": "string"
+        "type": "string",
+        "description": "Step that the card is for."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Heading of the card."
       },
       "resinG": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin on the card."
       },
       "hardenerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Hardener on the card."
       },
       "fillerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Filler on the card."
       },
       "filler": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the filler on the card."
       },
       "weigh": {
         "type": "array",
@@ -430,19 +473,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "filler",
                 "hardener",
                 "resin"
-              ]
+              ],
+              "description": "Which component."
             },
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "What stands on its can."
             },
             "addG": {
-              "type": "number"
+              "type": "number",
+              "description": "Grams to add."
             },
             "scaleShowsG": {
-              "type": "number"
+              "type": "number",
+              "description": "What the scale then shows, when it was zeroed with the empty pot."
             },
             "volumeMl": {
-              "type": "number"
+              "type": "number",
+              "description": "The same by volume."
             }
           },
           "required": [
@@ -456,22 +504,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump."
       },
       "mixedMl": {
-        "type": "number"
+        "type": "number",
+        "description": "Volume in the pot."
       },
       "covers": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the pot is enough for."
       },
       "useWithinMin": {
-        "type": "number"
+        "type": "number",
+        "description": "Minutes until the pot must be empty."
       },
       "limitedBy": {
-        "type": "string"
+        "type": "string",
+        "description": "What set the size of the pot."
       },
       "pumps": {
-        "type": "string"
+        "type": "string",
+        "description": "Strokes of the pump, where one is used."
       }
     },
     "required": [
@@ -499,7 +552,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "piece-too-large",
           "pot-too-short",
           "small-pots"
-        ]
+        ],
+        "description": "What was found about the mixing."
       },
       "severity": {
         "type": "string",
@@ -507,10 +561,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "note",
           "stop",
           "warn"
-        ]
+        ],
+        "description": "Whether it stops the plan, warns, or is only worth knowing."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The finding in a sentence."
       },
       "facts": {
         "type": "object",
@@ -523,7 +579,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "number"
             }
           ]
-        }
+        },
+        "description": "Numbers and words that the sentence is made of."
       }
     },
     "required": [
@@ -540,19 +597,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "code": {
-            "type": "string"
+            "type": "string",
+            "description": "Code of the resin system in the catalogue."
           },
           "name": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the resin system."
           },
           "hardener": {
-            "type": "string"
+            "type": "string",
+            "description": "Code of the hardener that is mixed in."
           },
           "hardenerName": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the hardener on the can."
           },
           "why": {
-            "type": "string"
+            "type": "string",
+            "description": "Why this hardener suits the warmth of the work."
           }
         },
         "required": [
@@ -561,37 +623,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "hardener",
           "hardenerName",
           "why"
-        ]
+        ],
+        "description": "The system that is mixed, and why its hardener was chosen."
       },
       "considered": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/HardenerVerdict"
-        }
+        },
+        "description": "Hardeners of the system, each with its verdict in this warmth."
       },
       "demand": {
-        "$ref": "#/components/schemas/ResinDemand"
+        "$ref": "#/components/schemas/ResinDemand",
+        "description": "What each step needs, with waste."
       },
       "batches": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PlannedBatch"
-        }
+        },
+        "description": "Pots in the order they are mixed."
       },
       "potLife": {
         "type": "object",
         "properties": {
           "at100GMin": {
-            "type": "number"
+            "type": "number",
+            "description": "Likely pot life of 100 g, in minutes."
           },
           "lowMin": {
-            "type": "number"
+            "type": "number",
+            "description": "Shortest pot life to reckon with."
           },
           "highMin": {
-            "type": "number"
+            "type": "number",
+            "description": "Longest pot life to hope for."
           },
           "temperatureC": {
-            "type": "number"
+            "type": "number",
+            "description": "Warmth that the pot life holds for."
           }
         },
         "required": [
@@ -599,22 +669,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "lowMin",
           "highMin",
           "temperatureC"
-        ]
+        ],
+        "description": "How long a pot of 100 g stays workable in the warmth of the work."
       },
       "adiabaticRiseK": {
-        "type": "number"
+        "type": "number",
+        "description": "Rise of temperature if no heat left the pot at all."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/BatchFinding"
-        }
+        },
+        "description": "What stops the mixing or deserves a warning."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "Figures of the plan that nobody stated."
       }
     },
     "required": [
@@ -632,19 +706,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "number": {
-        "type": "number"
+        "type": "number",
+        "description": "Number that the text refers by."
       },
       "key": {
-        "type": "string"
+        "type": "string",
+        "description": "Key of the source in the catalogue."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Title of the publication."
       },
       "body": {
-        "type": "string"
+        "type": "string",
+        "description": "Who published it."
       },
       "year": {
-        "type": "string"
+        "type": "string",
+        "description": "When it was published."
       },
       "readAs": {
         "type": "string",
@@ -658,7 +737,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "How far the source itself was read."
       },
       "url": {
-        "type": "string"
+        "type": "string",
+        "description": "Where it can be read, when freely."
       }
     },
     "required": [
@@ -680,53 +760,64 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "jacks",
           "vacuum",
           "weights"
-        ]
+        ],
+        "description": "Way of pressing that was chosen; absent when none will do."
       },
       "requiredKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure that the bond line needs."
       },
       "availableKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure that the chosen way gives."
       },
       "restsOn": {
-        "type": "string"
+        "type": "string",
+        "description": "What carries the pressing force in the end."
       },
       "turns": {
         "type": "number",
         "description": "One after another, where a crew cannot press the whole opening at once."
       },
       "innerSkin": {
-        "$ref": "#/components/schemas/InnerSkinCheck"
+        "$ref": "#/components/schemas/InnerSkinCheck",
+        "description": "Whether the inner skin bears the pressing."
       },
       "options": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PressOption"
-        }
+        },
+        "description": "Every way of pressing, judged."
       },
       "quantities": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PressQuantity"
-        }
+        },
+        "description": "What the chosen way takes: bags, screws, battens."
       },
       "recommendation": {
-        "type": "string"
+        "type": "string",
+        "description": "What to do, in a sentence."
       },
       "refusals": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Why ways of pressing are ruled out."
       },
       "ambientKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure of the air at the altitude of the work."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "What was taken about the pressing that nobody stated."
       }
     },
     "required": [
@@ -757,46 +848,56 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Absent when no way to press can be recommended; the refusals say why."
       },
       "requiredKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure that the core needs while it beds."
       },
       "availableKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure that the planned way gives."
       },
       "restsOn": {
-        "type": "string"
+        "type": "string",
+        "description": "What the pressing rests on."
       },
       "quantities": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/NamedValue"
-        }
+        },
+        "description": "What the pressing takes."
       },
       "props": {
         "type": "object",
         "properties": {
           "needed": {
-            "type": "boolean"
+            "type": "boolean",
+            "description": "Whether props go under the deck."
           },
           "spacingMm": {
-            "type": "number"
+            "type": "number",
+            "description": "How far apart they may stand."
           },
           "why": {
-            "type": "string"
+            "type": "string",
+            "description": "Why they are needed or not."
           }
         },
         "required": [
           "needed",
           "why"
-        ]
+        ],
+        "description": "Props under the deck."
       },
       "recommendation": {
-        "type": "string"
+        "type": "string",
+        "description": "How to press, in a sentence."
       },
       "refusals": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Ways of pressing that are ruled out, with why."
       }
     },
     "required": [
@@ -813,7 +914,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "`isNoWorse` where the repair uses no more of what is allowed than the deck did: a check that both fail is not the repair's.",
     "properties": {
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Demand over capacity of the deck as it was built."
       },
       "verdict": {
         "type": "string",
@@ -821,10 +923,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "Verdict on the deck as it was built."
       },
       "isNoWorse": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the repaired deck is no worse than that."
       }
     },
     "required": [
@@ -837,13 +941,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of what is reached."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of what is reached."
       },
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "Planned moment (RFC 3339)."
       }
     },
     "required": [
@@ -864,7 +971,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Zone, or offset, that the moments are written in."
       },
       "workingDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days on which somebody works, as a spread."
       },
       "calendarDays": {
         "$ref": "#/components/schemas/Range",
@@ -874,10 +982,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "workingDays": {
-            "type": "number"
+            "type": "number",
+            "description": "Working days of the plan as drawn."
           },
           "calendarDays": {
-            "type": "number"
+            "type": "number",
+            "description": "Calendar days of the plan as drawn."
           }
         },
         "required": [
@@ -890,32 +1000,38 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CalendarTask"
-        }
+        },
+        "description": "Tasks in the order they start."
       },
       "criticalChain": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Tasks whose delay delays the end, by code."
       },
       "finish": {
         "type": "object",
         "properties": {
           "early": {
-            "type": "string"
+            "type": "string",
+            "description": "End that one job in ten is done by (RFC 3339)."
           },
           "likely": {
-            "type": "string"
+            "type": "string",
+            "description": "End that half of the jobs are done by (RFC 3339)."
           },
           "late": {
-            "type": "string"
+            "type": "string",
+            "description": "End that nine jobs in ten are done by (RFC 3339)."
           }
         },
         "required": [
           "early",
           "likely",
           "late"
-        ]
+        ],
+        "description": "When the job ends; absent when no start was stated."
       },
       "milestones": {
         "type": "array",
@@ -923,26 +1039,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "code": {
-              "type": "string"
+              "type": "string",
+              "description": "Code of the milestone."
             },
             "title": {
-              "type": "string"
+              "type": "string",
+              "description": "What is reached then."
             },
             "at": {
-              "type": "string"
+              "type": "string",
+              "description": "When it is reached (RFC 3339); absent when no start was stated."
             }
           },
           "required": [
             "code",
             "title"
           ]
-        }
+        },
+        "description": "Days worth announcing."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What to know about the calendar."
       }
     },
     "required": [
@@ -959,10 +1080,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the task."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What is done."
       },
       "gate": {
         "type": "string",
@@ -975,26 +1098,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What it waits for in the weather."
       },
       "startDay": {
-        "type": "number"
+        "type": "number",
+        "description": "When it starts, in days from the start of the job."
       },
       "endDay": {
-        "type": "number"
+        "type": "number",
+        "description": "When its work ends, in days from the start of the job; its wait comes after."
       },
       "startAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it starts (RFC 3339), where the job's start was stated."
       },
       "endAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it ends (RFC 3339), where the job's start was stated."
       },
       "readyAt": {
         "type": "string",
         "description": "When its cure, drying or hold is over."
       },
       "labourH": {
-        "type": "number"
+        "type": "number",
+        "description": "Mean hours of work, of all hands together."
       },
       "waitH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours of waiting after the work."
       },
       "waitKind": {
         "type": "string",
@@ -1004,22 +1133,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "elapsed",
           "hold",
           "none"
-        ]
+        ],
+        "description": "What is waited for."
       },
       "isCritical": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether its delay delays the end."
       },
       "isHoldPoint": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether work stops here until somebody has agreed."
       },
       "startsBecause": {
-        "type": "string"
+        "type": "string",
+        "description": "What lets it start no earlier."
       },
       "after": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Tasks that must be done before it, by code."
       }
     },
     "required": [
@@ -1046,7 +1180,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Form of sheet that follows the camber."
       },
       "way": {
         "type": "string",
@@ -1055,7 +1190,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "lies",
           "scored",
           "shorter-pieces"
-        ]
+        ],
+        "description": "How the core is brought to the curve."
       },
       "bentRadius": {
         "$ref": "#/components/schemas/Figure",
@@ -1070,13 +1206,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "A plain piece no longer than this across the camber lies within the gap without bending."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "What the crew does, in a sentence."
       },
       "figures": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "The bend, the spring-back and what they are compared with."
       }
     },
     "required": [
@@ -1136,7 +1274,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of this caution."
       },
       "severity": {
         "type": "string",
@@ -1144,7 +1283,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "caution",
           "danger",
           "warning"
-        ]
+        ],
+        "description": "What may come of it: death, injury or damage."
       },
       "kind": {
         "type": "string",
@@ -1154,10 +1294,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "site",
           "structure",
           "work"
-        ]
+        ],
+        "description": "What sort of harm."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "What to do or to leave."
       },
       "because": {
         "type": "string",
@@ -1167,7 +1309,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What to wear or to set up."
       },
       "hazards": {
         "type": "array",
@@ -1175,10 +1318,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "code": {
-              "type": "string"
+              "type": "string",
+              "description": "Hazard statement (GHS)."
             },
             "text": {
-              "type": "string"
+              "type": "string",
+              "description": "Wording of the statement."
             }
           },
           "required": [
@@ -1193,7 +1338,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Who decides, where it is not the crew."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Publication that the caution follows."
       }
     },
     "required": [
@@ -1212,22 +1358,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A change order as text to be signed, in the parts that a letter has.",
     "properties": {
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Heading of the change order."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the work changed, as stated with the revision."
       },
       "additions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LineChange"
-        }
+        },
+        "description": "Lines that came in or grew."
       },
       "deductions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LineChange"
-        }
+        },
+        "description": "Lines that went or shrank."
       },
       "steps": {
         "type": "array",
@@ -1242,17 +1392,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "What the sum is."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Its amount; a deduction is negative."
             }
           },
           "required": [
             "name",
             "amount"
           ]
-        }
+        },
+        "description": "The steps from the old total to the new one."
       },
       "byRates": {
         "$ref": "#/components/schemas/ReMeasured",
@@ -1262,7 +1415,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Sentences that both parties sign."
       },
       "signatures": {
         "type": "array",
@@ -1288,10 +1442,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A pack whose prices are other ones now.",
     "properties": {
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Pack whose price changed."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the pack."
       },
       "before": {
         "type": "array",
@@ -1320,10 +1476,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A check that fails is a result. `utilisation` is demand over capacity.",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the check."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the check."
       },
       "state": {
         "type": "string",
@@ -1332,19 +1490,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "as-found",
           "opened",
           "repaired"
-        ]
+        ],
+        "description": "State of the deck that the check is about."
       },
       "demand": {
-        "type": "number"
+        "type": "number",
+        "description": "What is required or acts."
       },
       "capacity": {
-        "type": "number"
+        "type": "number",
+        "description": "What is there or allowed."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of what acts and what is there."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "What acts over what is allowed."
       },
       "verdict": {
         "type": "string",
@@ -1352,19 +1515,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "What the check says."
       },
       "governs": {
-        "type": "string"
+        "type": "string",
+        "description": "What decides the check."
       },
       "remedy": {
-        "type": "string"
+        "type": "string",
+        "description": "What would let the check pass."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Publication that the check follows."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the check has no figure."
       },
       "asBuilt": {
         "$ref": "#/components/schemas/BuiltCheck",
@@ -1385,14 +1553,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Where a fact was read. `source` is a key of a file in `libs/catalogue/data/sources/`.",
     "properties": {
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Key of the source; `/v1/sources/{code}` names it in full."
       },
       "clause": {
         "type": "string",
         "description": "Clause, table, equation or page in the source."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "Clause, table or page, or why the value stands without one."
       }
     },
     "required": [
@@ -1404,11 +1574,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Shown once: opens the estimate it came with.",
     "properties": {
       "clientSecret": {
-        "type": "string"
+        "type": "string",
+        "description": "Bearer of this text may read the one estimate; shown once."
       },
       "clientSecretExpiresAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "Until when the secret counts (RFC 3339)."
       }
     },
     "required": [
@@ -1426,13 +1597,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "bond-shear",
           "flush",
           "taper-room"
-        ]
+        ],
+        "description": "Which property of the joint was checked."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the check on the joint."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the joint's demand and capacity."
       },
       "verdict": {
         "type": "string",
@@ -1440,22 +1614,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "Whether the joint passes."
       },
       "demand": {
-        "type": "number"
+        "type": "number",
+        "description": "What the joint must carry or keep to."
       },
       "capacity": {
-        "type": "number"
+        "type": "number",
+        "description": "What the joint can carry or is allowed."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Demand on the joint over its capacity."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Source of the joint's requirement."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "The check in a sentence."
       }
     },
     "required": [
@@ -1470,47 +1650,56 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "taperWidthMm": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Width of the taper over the closing joint."
       },
       "grooveWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the open joint before it is closed."
       },
       "order": {
         "type": "string",
         "enum": [
           "largest-first",
           "smallest-first"
-        ]
+        ],
+        "description": "Whether wide or narrow strips are laid first."
       },
       "consequences": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What this order of strips means."
       },
       "plies": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ClosingPly"
-        }
+        },
+        "description": "Strips over the joint, in the order they are laid."
       },
       "stages": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Stage"
-        }
+        },
+        "description": "Strips laid wet on wet together."
       },
       "glassKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Glass of all strips."
       },
       "resinKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin of all strips."
       },
       "checks": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ClosingCheck"
-        }
+        },
+        "description": "Whether the closed joint holds and lies flush."
       },
       "leastTaperRatio": {
         "type": "number",
@@ -1520,7 +1709,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LaminateAssumption"
-        }
+        },
+        "description": "What was taken about the joint."
       }
     },
     "required": [
@@ -1540,40 +1730,51 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "order": {
-        "type": "number"
+        "type": "number",
+        "description": "Place of the strip, 1 the first laid."
       },
       "stage": {
-        "type": "number"
+        "type": "number",
+        "description": "Stage that the strip is laid in."
       },
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the strip's fabric."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the strip's fabric."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "What the strip adds over the joint."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the strip."
       },
       "outline": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Polygon"
-        }
+        },
+        "description": "Edge of the strip along the joint."
       },
       "areaM2": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Area of the strip."
       },
       "strips": {
-        "type": "number"
+        "type": "number",
+        "description": "Pieces that the strip is cut in."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll for strips."
       },
       "rollLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of roll for the strips."
       },
       "rollStrips": {
         "type": "array",
@@ -1583,10 +1784,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "As they are cut from the roll."
       },
       "glassKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Glass in the strip."
       },
       "resinKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin that wets the strip."
       }
     },
     "required": [
@@ -1609,19 +1812,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the estimate that is compared."
       },
       "createdAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it was made (RFC 3339)."
       },
       "revision": {
-        "$ref": "#/components/schemas/RevisionMark"
+        "$ref": "#/components/schemas/RevisionMark",
+        "description": "Which revision of the job it is."
       },
       "edition": {
-        "type": "string"
+        "type": "string",
+        "description": "Edition of the catalogue it was priced with."
       },
       "engineVersion": {
-        "type": "string"
+        "type": "string",
+        "description": "Version of the program that made it."
       }
     },
     "required": [
@@ -1637,10 +1845,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What changed from one estimate to another, line by line.",
     "properties": {
       "before": {
-        "$ref": "#/components/schemas/ComparedEstimate"
+        "$ref": "#/components/schemas/ComparedEstimate",
+        "description": "The earlier of the two."
       },
       "after": {
-        "$ref": "#/components/schemas/ComparedEstimate"
+        "$ref": "#/components/schemas/ComparedEstimate",
+        "description": "The later of the two."
       },
       "figures": {
         "type": "array",
@@ -1650,7 +1860,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Changed figures of the scope, such as the opened area."
       },
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of all differences (ISO 4217)."
       },
       "lines": {
         "type": "array",
@@ -1692,25 +1903,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "computed"
-        ]
+        ],
+        "description": "Says that a formula gave the figure."
       },
       "formula": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the formula."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the formula is called."
       },
       "symbol": {
-        "type": "string"
+        "type": "string",
+        "description": "Letter that stands for the result in the source."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Where the formula is printed."
       },
       "inputs": {
         "type": "object",
         "additionalProperties": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "What went in, by symbol; each a figure with its own origin."
       }
     },
     "required": [
@@ -1736,10 +1953,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "not-established",
               "not-restored",
               "restored"
-            ]
+            ],
+            "description": "Code of the verdict."
           },
           "sentence": {
-            "type": "string"
+            "type": "string",
+            "description": "The verdict in a sentence."
           },
           "notes": {
             "type": "array",
@@ -1753,13 +1972,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "code",
           "sentence",
           "notes"
-        ]
+        ],
+        "description": "What is said of the repair."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/GradedFinding"
-        }
+        },
+        "description": "What was found, each graded by urgency."
       },
       "method": {
         "type": "object",
@@ -1768,36 +1989,43 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "array",
             "items": {
               "type": "string"
-            }
+            },
+            "description": "The recommendation, sentence by sentence."
           },
           "runnerUp": {
             "type": "object",
             "properties": {
               "title": {
-                "type": "string"
+                "type": "string",
+                "description": "Name of the method that comes next."
               },
               "because": {
-                "type": "string"
+                "type": "string",
+                "description": "Why it is not the first."
               },
               "price": {
-                "$ref": "#/components/schemas/MoneyJson"
+                "$ref": "#/components/schemas/MoneyJson",
+                "description": "What it would cost; absent where it is not priced."
               }
             },
             "required": [
               "title",
               "because"
-            ]
+            ],
+            "description": "The method that comes next."
           }
         },
         "required": [
           "sentences"
-        ]
+        ],
+        "description": "What is recommended and why."
       },
       "reinspection": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ReinspectionPoint"
-        }
+        },
+        "description": "When to look again, and at what."
       }
     },
     "required": [
@@ -1870,7 +2098,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "strength-compression-along",
           "strength-tension-across",
           "strength-tension-along"
-        ]
+        ],
+        "description": "Constraint that stood in the way."
       },
       "metBy": {
         "type": "number",
@@ -1901,10 +2130,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Pieces, sheets and what becomes of every square millimetre of them.",
     "properties": {
       "stack": {
-        "$ref": "#/components/schemas/StackPlan"
+        "$ref": "#/components/schemas/StackPlan",
+        "description": "Layers of new core that fill the cavity."
       },
       "mosaic": {
-        "$ref": "#/components/schemas/Mosaic"
+        "$ref": "#/components/schemas/Mosaic",
+        "description": "Pieces that the core is cut into."
       },
       "division": {
         "$ref": "#/components/schemas/DivisionByCost",
@@ -1918,19 +2149,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "One for each thickness and form."
       },
       "kerfMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width that the saw takes between pieces."
       },
       "sheetCount": {
-        "type": "number"
+        "type": "number",
+        "description": "Sheets that must be bought."
       },
       "cost": {
-        "type": "number"
+        "type": "number",
+        "description": "Price of the sheets, in the unit that prices were stated in."
       },
       "netArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Area of core that ends up in the deck."
       },
       "boughtArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Area of the sheets bought."
       },
       "wasteFraction": {
         "$ref": "#/components/schemas/Figure",
@@ -1941,13 +2177,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "0 where no core is bought."
       },
       "waste": {
-        "$ref": "#/components/schemas/SheetUse"
+        "$ref": "#/components/schemas/SheetUse",
+        "description": "Where the bought area goes."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "What the bill takes that nobody stated."
       }
     },
     "required": [
@@ -1969,29 +2207,35 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheets that are cut."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Whether these sheets are plain or scored."
       },
       "sheets": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CutCoreSheet"
-        }
+        },
+        "description": "Each sheet with the pieces on it."
       },
       "cost": {
-        "type": "number"
+        "type": "number",
+        "description": "Price of these sheets."
       },
       "leastCost": {
-        "type": "number"
+        "type": "number",
+        "description": "No layout of these pieces can cost less."
       },
       "use": {
-        "$ref": "#/components/schemas/SheetUse"
+        "$ref": "#/components/schemas/SheetUse",
+        "description": "How much of the sheets becomes pieces."
       }
     },
     "required": [
@@ -2007,10 +2251,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the new core."
       },
       "materialName": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the new core."
       },
       "stack": {
         "type": "array",
@@ -2018,35 +2264,44 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "layer": {
-              "type": "string"
+              "type": "string",
+              "description": "What the layer is."
             },
             "thicknessMm": {
-              "type": "number"
+              "type": "number",
+              "description": "How thick the layer is."
             }
           },
           "required": [
             "layer",
             "thicknessMm"
           ]
-        }
+        },
+        "description": "Layers of the new stack from below."
       },
       "cavityMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Height to fill between the skins."
       },
       "stackMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Height of the new stack."
       },
       "flushMm": {
-        "type": "number"
+        "type": "number",
+        "description": "New stack less cavity; positive stands proud."
       },
       "netAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Core in the deck."
       },
       "wasteAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Bought core that goes to waste."
       },
       "purchaseAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Core that is bought."
       },
       "wasteByCause": {
         "type": "array",
@@ -2054,23 +2309,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "cause": {
-              "type": "string"
+              "type": "string",
+              "description": "Why core goes to waste."
             },
             "areaM2": {
-              "type": "number"
+              "type": "number",
+              "description": "How much goes to waste so."
             }
           },
           "required": [
             "cause",
             "areaM2"
           ]
-        }
+        },
+        "description": "Where the waste comes from."
       },
       "pieces": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateCorePiece"
-        }
+        },
+        "description": "Pieces in the order they are bedded."
       },
       "division": {
         "type": "string",
@@ -2084,35 +2343,42 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Places that take no core: too narrow, too far under the lip, or a spot that is wanted solid."
       },
       "solidAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area that is filled solid."
       },
       "solidVolumeL": {
-        "type": "number"
+        "type": "number",
+        "description": "Solid filling."
       },
       "sheets": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CoreSheetLayout"
-        }
+        },
+        "description": "Sheets with the pieces cut from them."
       },
       "kerfMm": {
         "type": "number",
         "description": "Left between the pieces on a sheet for the blade."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of bought core that ends up in the deck."
       },
       "massChangeKg": {
-        "type": "number"
+        "type": "number",
+        "description": "How much heavier the deck becomes; negative is lighter."
       },
       "waterLeavingKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Water that leaves with the wet core; absent when its moisture is unknown."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the crew should know about the core."
       }
     },
     "required": [
@@ -2142,30 +2408,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "label": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the sheet."
       },
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the sheet."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the sheet."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheet."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain or scored sheet."
       },
       "isBought": {
         "type": "boolean",
         "description": "False for a piece that the customer has."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "How much of this sheet is used."
       },
       "placed": {
         "type": "array",
@@ -2173,7 +2445,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "piece": {
-              "type": "string"
+              "type": "string",
+              "description": "Label of the piece."
             },
             "outline": {
               "type": "array",
@@ -2184,7 +2457,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 },
                 "minItems": 2,
                 "maxItems": 2
-              }
+              },
+              "description": "Where its edge lies on the sheet."
             },
             "holes": {
               "type": "array",
@@ -2198,13 +2472,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                   "minItems": 2,
                   "maxItems": 2
                 }
-              }
+              },
+              "description": "Where its holes lie on the sheet."
             },
             "turnDeg": {
-              "type": "number"
+              "type": "number",
+              "description": "How far it is turned."
             },
             "cutOrder": {
-              "type": "number"
+              "type": "number",
+              "description": "Place in the order of cutting."
             }
           },
           "required": [
@@ -2214,7 +2491,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "turnDeg",
             "cutOrder"
           ]
-        }
+        },
+        "description": "Pieces on the sheet."
       },
       "offcutsKept": {
         "type": "array",
@@ -2228,7 +2506,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Remainders worth keeping."
       }
     },
     "required": [
@@ -2248,7 +2527,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Filled solid from skin to skin, before the core goes in.",
     "properties": {
       "opening": {
-        "type": "string"
+        "type": "string",
+        "description": "Opening that the filling lies in."
       },
       "kind": {
         "type": "string",
@@ -2256,7 +2536,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "high-density-strip",
           "paste",
           "solid-laminate"
-        ]
+        ],
+        "description": "Paste, laminate or a strip of dense core."
       },
       "outline": {
         "type": "array",
@@ -2282,23 +2563,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Free places in the filling."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area under the filling."
       },
       "volumeL": {
-        "type": "number"
+        "type": "number",
+        "description": "How much filling."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the filled strip."
       },
       "lifts": {
         "type": "number",
         "description": "As paste: how many lifts, for its heat."
       },
       "isUnderLip": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the filling goes under skin that stays."
       }
     },
     "required": [
@@ -2322,7 +2608,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The opening's letter and the bedding order in it."
       },
       "opening": {
-        "type": "string"
+        "type": "string",
+        "description": "Opening that the piece lies in."
       },
       "layer": {
         "type": "number",
@@ -2345,7 +2632,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the piece in the deck plane."
       },
       "holes": {
         "type": "array",
@@ -2359,20 +2647,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Openings within the piece, for what stays."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the piece without its holes."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheet the piece is cut from."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain or scored, as the piece is cut."
       },
       "grainDeg": {
         "type": "number",
@@ -2387,13 +2679,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Where to drill holes that let air and resin out."
       },
       "bleedDiameterMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Drill for the bleed holes; absent when there are none."
       },
       "isUnderLip": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the piece reaches under the sound skin that stays."
       },
       "entry": {
         "$ref": "#/components/schemas/Entry",
@@ -2419,7 +2714,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the priced line."
       },
       "section": {
         "type": "string",
@@ -2433,20 +2729,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "safety",
           "subcontract",
           "yard"
-        ]
+        ],
+        "description": "Section that the line is summed in."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the line pays for."
       },
       "stage": {
-        "type": "string"
+        "type": "string",
+        "description": "Stage of the work the line belongs to."
       },
       "partOrLabour": {
         "type": "string",
         "enum": [
           "labour",
           "part"
-        ]
+        ],
+        "description": "Whether the line is goods or work."
       },
       "causeClass": {
         "type": "string",
@@ -2454,23 +2754,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maintenance",
           "pre-existing",
           "sudden"
-        ]
+        ],
+        "description": "Who bears the cause of the line."
       },
       "scope": {
         "type": "string",
         "enum": [
           "in",
           "out"
-        ]
+        ],
+        "description": "Whether the line counts, or only shows what would be extra."
       },
       "quantity": {
-        "$ref": "#/components/schemas/LineQuantity"
+        "$ref": "#/components/schemas/LineQuantity",
+        "description": "Quantity needed and quantity bought."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the line's quantity."
       },
       "unitRate": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price of one unit."
       },
       "isAverageRate": {
         "type": "boolean",
@@ -2480,7 +2785,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LinePack"
-        }
+        },
+        "description": "Packs that the line buys."
       },
       "goods": {
         "type": "object",
@@ -2491,10 +2797,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "use",
               "wear",
               "whole-packs"
-            ]
+            ],
+            "description": "Whether whole packs or what is used is billed."
           },
           "bought": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "What the packs cost that the yard must buy."
           }
         },
         "required": [
@@ -2504,46 +2812,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Of packs only: how they are charged, and without tax what buying them whole would come to."
       },
       "rateIncludesTax": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the rate holds tax already."
       },
       "taxGroup": {
-        "type": "string"
+        "type": "string",
+        "description": "Tax group of the line."
       },
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Rounded amount of the line."
       },
       "range": {
-        "$ref": "#/components/schemas/CostingMoneyRange"
+        "$ref": "#/components/schemas/CostingMoneyRange",
+        "description": "Amount at the ends of its spread."
       },
       "spread": {
         "type": "object",
         "properties": {
           "low": {
-            "type": "number"
+            "type": "number",
+            "description": "Low factor."
           },
           "high": {
-            "type": "number"
+            "type": "number",
+            "description": "High factor."
           }
         },
         "required": [
           "low",
           "high"
-        ]
+        ],
+        "description": "Ends of the spread as factors of the amount."
       },
       "atExtents": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AtExtent"
-        }
+        },
+        "description": "How the amount follows the extent that is found."
       },
       "depreciation": {
-        "$ref": "#/components/schemas/LineDepreciation"
+        "$ref": "#/components/schemas/LineDepreciation",
+        "description": "Wear of the old part that the line replaces."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to know about the line."
       },
       "why": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the quantity."
       }
     },
     "required": [
@@ -2571,50 +2890,64 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency that the spread is in."
       },
       "samples": {
-        "type": "number"
+        "type": "number",
+        "description": "Jobs that were drawn."
       },
       "seed": {
-        "type": "number"
+        "type": "number",
+        "description": "Seed of the draw; the same seed gives the same cents."
       },
       "shape": {
         "type": "string",
         "enum": [
           "beta",
           "triangular"
-        ]
+        ],
+        "description": "How each line was drawn between its ends."
       },
       "extent": {
-        "$ref": "#/components/schemas/ThreePoint"
+        "$ref": "#/components/schemas/ThreePoint",
+        "description": "Extent found over extent recorded, as three points."
       },
       "point": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price at the likely quantities."
       },
       "mean": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Mean of the drawn prices."
       },
       "deviation": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Standard deviation of the drawn prices."
       },
       "p10": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Drawn price that one in ten stays below."
       },
       "p50": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Drawn price that half stay below."
       },
       "p80": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Drawn price that eight in ten stay below."
       },
       "p90": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Drawn price that nine in ten stay below."
       },
       "p90StandardError": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "How uncertain that last price is from drawing."
       },
       "p90RelativeError": {
-        "type": "number"
+        "type": "number",
+        "description": "The same as a share of the price."
       },
       "contingency": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -2628,7 +2961,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Driver"
-        }
+        },
+        "description": "Lines and facts that move the price most."
       },
       "jointShare": {
         "type": "number",
@@ -2638,16 +2972,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/HistogramBar"
-        }
+        },
+        "description": "Drawn prices in bars."
       },
       "information": {
-        "$ref": "#/components/schemas/InformationValue"
+        "$ref": "#/components/schemas/InformationValue",
+        "description": "What opening up first would be worth."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "Spreads that nobody stated."
       }
     },
     "required": [
@@ -2678,13 +3015,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of the whole roll-up (ISO 4217)."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CostLine"
-        }
+        },
+        "description": "Priced lines in the order of their sections."
       },
       "outOfScope": {
         "type": "array",
@@ -2697,25 +3036,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SectionTotal"
-        }
+        },
+        "description": "Sum of each section."
       },
       "direct": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of all lines in scope."
       },
       "overhead": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Overhead on the direct cost."
       },
       "profit": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Profit on direct cost and overhead."
       },
       "provisional": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sums for work that is not yet known."
       },
       "contingency": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Reserve for what may be found."
       },
       "net": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price before tax."
       },
       "taxes": {
         "type": "array",
@@ -2723,20 +3069,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "code": {
-              "type": "string"
+              "type": "string",
+              "description": "Code of the tax group."
             },
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the tax."
             },
             "percent": {
               "type": "string",
               "description": "Exact decimal text."
             },
             "taxable": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Amount that the tax is on."
             },
             "tax": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Tax on that amount."
             }
           },
           "required": [
@@ -2746,13 +3096,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "taxable",
             "tax"
           ]
-        }
+        },
+        "description": "Each tax with what it is on."
       },
       "tax": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "All taxes together."
       },
       "gross": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price with tax."
       },
       "byCause": {
         "type": "array",
@@ -2760,19 +3113,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "direct": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Lines of this share."
             },
             "loadings": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Overhead, profit and reserves of this share."
             },
             "net": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share before tax."
             },
             "tax": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Tax on this share."
             },
             "gross": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share with tax."
             },
             "causeClass": {
               "type": "string",
@@ -2780,7 +3138,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "maintenance",
                 "pre-existing",
                 "sudden"
-              ]
+              ],
+              "description": "Cause that the share is put down to."
             }
           },
           "required": [
@@ -2791,7 +3150,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "gross",
             "causeClass"
           ]
-        }
+        },
+        "description": "The price parted by who bears its cause."
       },
       "byPartOrLabour": {
         "type": "array",
@@ -2799,26 +3159,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "direct": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Lines of this share."
             },
             "loadings": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Overhead, profit and reserves of this share."
             },
             "net": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share before tax."
             },
             "tax": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Tax on this share."
             },
             "gross": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share with tax."
             },
             "partOrLabour": {
               "type": "string",
               "enum": [
                 "labour",
                 "part"
-              ]
+              ],
+              "description": "Whether the share is goods or work."
             }
           },
           "required": [
@@ -2829,7 +3195,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "gross",
             "partOrLabour"
           ]
-        }
+        },
+        "description": "The price parted into goods and work."
       },
       "byCauseAndPart": {
         "type": "array",
@@ -2837,19 +3204,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "direct": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Lines of this share."
             },
             "loadings": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Overhead, profit and reserves of this share."
             },
             "net": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share before tax."
             },
             "tax": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Tax on this share."
             },
             "gross": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "This share with tax."
             },
             "causeClass": {
               "type": "string",
@@ -2857,14 +3229,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "maintenance",
                 "pre-existing",
                 "sudden"
-              ]
+              ],
+              "description": "Cause of this cell of the table."
             },
             "partOrLabour": {
               "type": "string",
               "enum": [
                 "labour",
                 "part"
-              ]
+              ],
+              "description": "Goods or work in this cell of the table."
             }
           },
           "required": [
@@ -2883,32 +3257,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "parts": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Price of parts that wear counts on."
           },
           "depreciation": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Wear taken off."
           },
           "remaining": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Parts less wear."
           }
         },
         "required": [
           "parts",
           "depreciation",
           "remaining"
-        ]
+        ],
+        "description": "Wear of old parts that new ones replace."
       },
       "terms": {
         "type": "object",
         "properties": {
           "overheadPercent": {
-            "type": "string"
+            "type": "string",
+            "description": "Overhead in percent of direct cost."
           },
           "profitPercent": {
-            "type": "string"
+            "type": "string",
+            "description": "Profit in percent of cost with overhead."
           },
           "contingencyPercent": {
-            "type": "string"
+            "type": "string",
+            "description": "Reserve in percent; absent when it is worked out from the risk."
           },
           "rounding": {
             "type": "string",
@@ -2917,20 +3298,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "floor",
               "half-away-from-zero",
               "half-to-even"
-            ]
+            ],
+            "description": "How amounts are rounded."
           }
         },
         "required": [
           "overheadPercent",
           "profitPercent",
           "rounding"
-        ]
+        ],
+        "description": "Percentages and rounding that the price is made with."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "Terms of the price that nobody stated."
       }
     },
     "required": [
@@ -2959,13 +3343,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the section."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Heading of the section."
       },
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of its lines."
       }
     },
     "required": [
@@ -2978,16 +3365,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "quantity": {
-        "type": "number"
+        "type": "number",
+        "description": "How much is needed that nothing covers."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the uncovered quantity."
       },
       "needs": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Ids of the needs that stay open."
       },
       "reason": {
         "type": "string",
@@ -3003,39 +3393,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "`no-hardener`: the resin is there and what cures it is not; `below-minimum-order`: what is in stock does not reach it."
       },
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the material in the catalogue."
       },
       "part": {
         "type": "string",
-        "description": "Hardener code of a resin system."
+        "description": "Code of a hardener, where the material is a resin system and its hardener is meant."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheet, for core."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain or scored, for core."
       },
       "sheet": {
         "type": "object",
         "properties": {
           "lengthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Length of the sheet that is meant."
           },
           "widthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Width of the sheet that is meant."
           }
         },
         "required": [
           "lengthMm",
           "widthMm"
-        ]
+        ],
+        "description": "Size of the sheet, where it matters."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll, for fabrics."
       }
     },
     "required": [
@@ -3050,13 +3447,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "low": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount at the low end."
       },
       "likely": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Likely amount."
       },
       "high": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount at the high end."
       }
     },
     "required": [
@@ -3069,8 +3469,47 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "How one demand is met.",
     "properties": {
+      "material": {
+        "type": "string",
+        "description": "Code of the material that is needed."
+      },
+      "thicknessMm": {
+        "type": "number",
+        "description": "Thickness that is needed, for core."
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ],
+        "description": "Whether plain or scored sheet is needed."
+      },
+      "sheet": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number",
+            "description": "Length of the needed sheet."
+          },
+          "widthMm": {
+            "type": "number",
+            "description": "Width of the needed sheet."
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm"
+        ],
+        "description": "Size of sheet that is needed."
+      },
+      "rollWidthMm": {
+        "type": "number",
+        "description": "Width of roll that is needed."
+      },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the quantities covered."
       },
       "needs": {
         "type": "array",
@@ -3078,77 +3517,54 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "id": {
-              "type": "string"
+              "type": "string",
+              "description": "Id of one need."
             },
             "estimate": {
-              "type": "string"
+              "type": "string",
+              "description": "Estimate that the need comes from, in a common order."
             },
             "requiredQuantity": {
-              "type": "number"
+              "type": "number",
+              "description": "What this need asks for."
             }
           },
           "required": [
             "id",
             "requiredQuantity"
           ]
-        }
+        },
+        "description": "The needs that these packs serve together."
       },
       "required": {
-        "type": "number"
+        "type": "number",
+        "description": "What the needs ask for in all."
       },
       "fromOnHand": {
-        "type": "number"
+        "type": "number",
+        "description": "Part that comes from stock the caller has already."
       },
       "covered": {
-        "type": "number"
+        "type": "number",
+        "description": "Part that bought packs and stock cover."
       },
       "short": {
-        "type": "number"
-      },
-      "material": {
-        "type": "string"
+        "type": "number",
+        "description": "Part that stays uncovered; 0 when all is covered."
       },
       "part": {
         "type": "string",
-        "description": "Hardener code of a resin system."
-      },
-      "thicknessMm": {
-        "type": "number"
-      },
-      "form": {
-        "type": "string",
-        "enum": [
-          "plain",
-          "scored"
-        ]
-      },
-      "sheet": {
-        "type": "object",
-        "properties": {
-          "lengthMm": {
-            "type": "number"
-          },
-          "widthMm": {
-            "type": "number"
-          }
-        },
-        "required": [
-          "lengthMm",
-          "widthMm"
-        ]
-      },
-      "rollWidthMm": {
-        "type": "number"
+        "description": "Code of a hardener, where the material is a resin system and its hardener is meant."
       }
     },
     "required": [
+      "material",
       "unit",
       "needs",
       "required",
       "fromOnHand",
       "covered",
-      "short",
-      "material"
+      "short"
     ]
   },
   "Craft": {
@@ -3232,10 +3648,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "cure": {
-        "$ref": "#/components/schemas/CurePlan"
+        "$ref": "#/components/schemas/CurePlan",
+        "description": "When each mix can be worked on."
       },
       "weather": {
-        "$ref": "#/components/schemas/WeatherPlan"
+        "$ref": "#/components/schemas/WeatherPlan",
+        "description": "When the weather lets each step be done."
       }
     },
     "required": [
@@ -3247,7 +3665,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "step": {
-        "type": "string"
+        "type": "string",
+        "description": "Step whose mix cures."
       },
       "temperatureC": {
         "type": "number",
@@ -3259,29 +3678,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "forecast",
           "forecast-then-stated",
           "stated"
-        ]
+        ],
+        "description": "Whether the warmth was stated, forecast, or first one and then the other."
       },
       "startAt": {
         "type": "string",
         "description": "When the last of the resin goes on; only where a forecast is followed."
       },
       "gelH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours until it gels."
       },
       "releaseH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours until the pressing may come off."
       },
       "sandableH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours until it can be sanded."
       },
       "recoatShutsH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours until a new layer needs sanding first."
       },
       "fullCureH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours until it is fully hard."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to heed while it cures."
       }
     },
     "required": [
@@ -3294,31 +3720,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "step": {
-        "type": "string"
+        "type": "string",
+        "description": "Step that the plan is for, when one was named."
       },
       "resin": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the resin that cures."
       },
       "hardener": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the hardener that cures it."
       },
       "referenceC": {
-        "type": "number"
+        "type": "number",
+        "description": "Temperature that the data sheet's times hold for."
       },
       "activationEnergy": {
         "type": "object",
         "properties": {
           "likely": {
-            "type": "number"
+            "type": "number",
+            "description": "Likely value, in kJ/mol."
           },
           "low": {
-            "type": "number"
+            "type": "number",
+            "description": "Low end of the spread, in kJ/mol."
           },
           "high": {
-            "type": "number"
+            "type": "number",
+            "description": "High end of the spread, in kJ/mol."
           },
           "basis": {
-            "type": "string"
+            "type": "string",
+            "description": "What the value leans on."
           }
         },
         "required": [
@@ -3326,25 +3760,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "low",
           "high",
           "basis"
-        ]
+        ],
+        "description": "How strongly warmth hastens the cure."
       },
       "stopsBelowC": {
-        "type": "number"
+        "type": "number",
+        "description": "Temperature below which this mix does not cure."
       },
       "deck": {
         "type": "object",
         "properties": {
           "meanC": {
-            "type": "number"
+            "type": "number",
+            "description": "Mean temperature of the deck."
           },
           "coldestC": {
-            "type": "number"
+            "type": "number",
+            "description": "Lowest temperature of the deck."
           },
           "warmestC": {
-            "type": "number"
+            "type": "number",
+            "description": "Highest temperature of the deck."
           },
           "overH": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours that these three are taken over."
           }
         },
         "required": [
@@ -3352,7 +3792,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "coldestC",
           "warmestC",
           "overH"
-        ]
+        ],
+        "description": "Warmth of the deck while it cures."
       },
       "stoppedH": {
         "type": "number",
@@ -3362,19 +3803,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Milestone"
-        }
+        },
+        "description": "When the mix gels, can be sanded, is hard."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the crew should heed about the cure."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "Figures of the cure that nobody stated."
       }
     },
     "required": [
@@ -3403,7 +3847,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "expected-hours",
           "record"
-        ]
+        ],
+        "description": "Whether the record names the margin or the least expected work chose it."
       },
       "expectedLeftM2": {
         "type": "number",
@@ -3414,7 +3859,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Hours of the openings, and those of leaving what is left."
       },
       "leavingHours": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours expected for bad core left behind."
       },
       "hoursWithoutOpening": {
         "type": "number",
@@ -3434,17 +3880,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "label": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the sheet on the cutting plan."
       },
       "isBought": {
         "type": "boolean",
         "description": "A sheet that is bought, or a piece that the customer has."
       },
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the bought sheet."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the bought sheet."
       },
       "offcutsKept": {
         "type": "array",
@@ -3454,10 +3903,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Rectangles no narrower than what is worth keeping."
       },
       "use": {
-        "$ref": "#/components/schemas/SheetUse"
+        "$ref": "#/components/schemas/SheetUse",
+        "description": "Where the area of the sheet goes."
       },
       "stockId": {
-        "type": "string"
+        "type": "string",
+        "description": "Which kind of stock the sheet is."
       },
       "number": {
         "type": "number",
@@ -3472,7 +3923,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the sheet."
       },
       "holes": {
         "type": "array",
@@ -3486,22 +3938,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Parts of the sheet that cannot be used."
       },
       "placements": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Placement"
-        }
+        },
+        "description": "Where each piece lies on the sheet."
       },
       "sheetAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the sheet."
       },
       "pieceAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the pieces cut from it."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of the sheet that becomes pieces."
       },
       "offcuts": {
         "type": "array",
@@ -3533,7 +3990,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "stockId": {
-        "type": "string"
+        "type": "string",
+        "description": "Which kind of stock the sheet is."
       },
       "number": {
         "type": "number",
@@ -3548,7 +4006,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the sheet."
       },
       "holes": {
         "type": "array",
@@ -3562,22 +4021,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Parts of the sheet that cannot be used."
       },
       "placements": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Placement"
-        }
+        },
+        "description": "Where each piece lies on the sheet."
       },
       "sheetAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the sheet."
       },
       "pieceAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the pieces cut from it."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of the sheet that becomes pieces."
       },
       "offcuts": {
         "type": "array",
@@ -3603,20 +4067,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "onSheets": {
-        "$ref": "#/components/schemas/SheetLayout"
+        "$ref": "#/components/schemas/SheetLayout",
+        "description": "Layout on sheets, where sheets were asked for."
       },
       "onRoll": {
-        "$ref": "#/components/schemas/StripLayout"
+        "$ref": "#/components/schemas/StripLayout",
+        "description": "Layout on a roll, where a roll was asked for."
       },
       "seed": {
         "type": "number",
         "description": "What the answer depends on besides the pieces and the stock; the same settings give the same answer."
       },
       "workUnits": {
-        "type": "number"
+        "type": "number",
+        "description": "Work that the search was given; more may find a better layout."
       },
       "timeLimitS": {
-        "type": "number"
+        "type": "number",
+        "description": "Seconds after which the search is ended, finished or not."
       }
     },
     "required": [
@@ -3635,7 +4103,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Point that the tape is hooked on."
       },
       "to": {
         "type": "array",
@@ -3643,10 +4112,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Point that the tape is laid towards."
       },
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the datum as a check."
       }
     },
     "required": [
@@ -3659,13 +4130,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "p10": {
-        "type": "number"
+        "type": "number",
+        "description": "Days that one job in ten stays below."
       },
       "p50": {
-        "type": "number"
+        "type": "number",
+        "description": "Days that half of the jobs stay below."
       },
       "p90": {
-        "type": "number"
+        "type": "number",
+        "description": "Days that nine jobs in ten stay below."
       }
     },
     "required": [
@@ -3683,7 +4157,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "As on the plan."
       },
       "caption": {
-        "type": "string"
+        "type": "string",
+        "description": "Words under the photograph in the report."
       },
       "at": {
         "type": "array",
@@ -3699,23 +4174,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "0 towards the bow, 90 to starboard."
       },
       "widthPx": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the kept picture."
       },
       "heightPx": {
-        "type": "number"
+        "type": "number",
+        "description": "Height of the kept picture."
       },
       "addedAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the photograph was taken in (RFC 3339)."
       },
       "href": {
-        "type": "string"
+        "type": "string",
+        "description": "Address of the picture."
       },
       "mediaType": {
         "type": "string",
         "enum": [
           "image/jpeg"
-        ]
+        ],
+        "description": "Form in which the picture is kept."
       }
     },
     "required": [
@@ -3850,7 +4329,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Wear of a part, for insurers who pay its worth and not its price.",
     "properties": {
       "ageYears": {
-        "type": "number"
+        "type": "number",
+        "description": "Age of the old deck that new parts replace."
       },
       "lifeYears": {
         "type": "number",
@@ -3873,13 +4353,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/DivisionOption"
-        }
+        },
+        "description": "Divisions that were compared."
       },
       "chosen": {
-        "type": "number"
+        "type": "number",
+        "description": "Place of the cheapest in `options`."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "Why it was chosen."
       }
     },
     "required": [
@@ -3892,10 +4375,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "largestPieceM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area that no piece may exceed with this division."
       },
       "pieces": {
-        "type": "number"
+        "type": "number",
+        "description": "Pieces of this division."
       },
       "workH": {
         "type": "number",
@@ -3918,10 +4403,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One way to divide the core, with what its sheets cost and its hours.",
     "properties": {
       "pieces": {
-        "type": "number"
+        "type": "number",
+        "description": "Pieces that this division has."
       },
       "sheetCost": {
-        "type": "number"
+        "type": "number",
+        "description": "What the sheets for this division cost."
       },
       "hours": {
         "type": "number",
@@ -3943,17 +4430,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the drawing in its address."
             },
             "href": {
-              "type": "string"
+              "type": "string",
+              "description": "Address of the drawing, in the form that Accept asks for."
             }
           },
           "required": [
             "name",
             "href"
           ]
-        }
+        },
+        "description": "Drawings of the estimate."
       }
     },
     "required": [
@@ -3964,20 +4454,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of what moves the price."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of what moves the price."
       },
       "atP10": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "Total with this driver at its P10 and P90 and everything else at its median."
       },
       "atP90": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price when this alone is at its high end."
       },
       "swing": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price from its low to its high end."
       },
       "varianceShare": {
         "type": "number",
@@ -3997,7 +4491,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the edition."
       },
       "state": {
         "type": "string",
@@ -4013,14 +4508,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "True for the catalogue shipped with the program, which everybody reads and nobody changes."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What the edition was made for."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the draft was made (RFC 3339)."
       },
       "publishedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it took effect (RFC 3339); absent on a draft."
       },
       "effectiveAt": {
         "type": "string",
@@ -4044,19 +4541,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What one edition holds otherwise than another.",
     "properties": {
       "before": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the edition compared with."
       },
       "after": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the edition that was asked about."
       },
       "isSame": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the two hold the same."
       },
       "changes": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EntryChange"
-        }
+        },
+        "description": "Entries that differ."
       }
     },
     "required": [
@@ -4077,7 +4578,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Edition"
-        }
+        },
+        "description": "Editions of the organisation, newest first."
       }
     },
     "required": [
@@ -4089,7 +4591,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Edition that the event tells of."
       },
       "href": {
         "type": "string",
@@ -4105,30 +4608,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "An edition of the catalogue was published: it is current, or will be from `effectiveAt`.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this publication, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the edition was published (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "edition.published"
-        ]
+        ],
+        "description": "An edition of the catalogue took effect."
       },
       "data": {
         "$ref": "#/components/schemas/PublicationNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The edition and when it counts; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "EditionTrial": {
@@ -4155,7 +4659,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/TriedEstimate"
-        }
+        },
+        "description": "Stored estimates, each as the draft would price it."
       },
       "totals": {
         "type": "array",
@@ -4178,30 +4683,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "A publication was taken back before it counted.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this withdrawal, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the publication was taken back (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "edition.withdrawn"
-        ]
+        ],
+        "description": "A publication was taken back."
       },
       "data": {
         "$ref": "#/components/schemas/EditionNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The edition that is a draft again; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "EngineeringConstants": {
@@ -4209,26 +4715,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Moduli of a homogeneous plate that would answer the same.",
     "properties": {
       "youngAlongMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Young's modulus fore and aft."
       },
       "youngAcrossMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Young's modulus athwart."
       },
       "poissonAlong": {
-        "type": "number"
+        "type": "number",
+        "description": "Poisson's ratio under load fore and aft."
       },
       "poissonAcross": {
-        "type": "number"
+        "type": "number",
+        "description": "Poisson's ratio under load athwart."
       },
       "shearModulusMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Shear modulus in the plane."
       },
       "shearCouplingAlong": {
         "type": "number",
         "description": "Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate."
       },
       "shearCouplingAcross": {
-        "type": "number"
+        "type": "number",
+        "description": "Shear strain over strain under load athwart."
       }
     },
     "required": [
@@ -4249,10 +4761,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "entered"
-        ]
+        ],
+        "description": "Says that somebody entered the figure."
       },
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "JSON Pointer to the answer in the request."
       }
     },
     "required": [
@@ -4269,7 +4783,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "drops",
           "slides"
-        ]
+        ],
+        "description": "Whether the piece drops in from above or is slid under the lip."
       },
       "path": {
         "type": "array",
@@ -4299,10 +4814,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "material",
           "price_list",
           "source"
-        ]
+        ],
+        "description": "What kind of entry differs."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the entry."
       },
       "change": {
         "type": "string",
@@ -4310,7 +4827,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "added",
           "changed",
           "removed"
-        ]
+        ],
+        "description": "Whether the entry was added, removed or changed."
       },
       "fields": {
         "type": "array",
@@ -4320,7 +4838,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The first 200 fields that differ, of an entry that is in both."
       },
       "fieldCount": {
-        "type": "number"
+        "type": "number",
+        "description": "How many of its fields differ; `fields` may list fewer."
       }
     },
     "required": [
@@ -4354,7 +4873,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The document a surveyor attaches: everything in JSON-safe values, SI units in the names.\nImmutable once made. `derivations` answers \"why?\" and is stored beside the document.",
     "properties": {
       "summary": {
-        "$ref": "#/components/schemas/Summary"
+        "$ref": "#/components/schemas/Summary",
+        "description": "The figures that a reader asks for first."
       },
       "conclusion": {
         "$ref": "#/components/schemas/ConclusionSection",
@@ -4368,27 +4888,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Every source named in the document, by the key it is named with."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Title of the estimated job."
       },
       "reference": {
-        "type": "string"
+        "type": "string",
+        "description": "Reference that the caller gave."
       },
       "methods": {
         "$ref": "#/components/schemas/MethodsSection",
         "description": "Every way to mend this deck, which one is planned, and why."
       },
       "scope": {
-        "$ref": "#/components/schemas/Scope"
+        "$ref": "#/components/schemas/Scope",
+        "description": "What is opened, kept and left alone."
       },
       "core": {
         "$ref": "#/components/schemas/CoreSection",
         "description": "Absent where the method opens nothing; `leftOut` says why."
       },
       "laminate": {
-        "$ref": "#/components/schemas/LaminateSection"
+        "$ref": "#/components/schemas/LaminateSection",
+        "description": "New skin; absent where none is laid."
       },
       "panel": {
-        "$ref": "#/components/schemas/PanelSection"
+        "$ref": "#/components/schemas/PanelSection",
+        "description": "Comparison with the deck before; absent where it could not be made."
       },
       "leftOut": {
         "type": "array",
@@ -4412,46 +4937,55 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Check"
-        }
+        },
+        "description": "Every check of the repair in one list."
       },
       "process": {
-        "$ref": "#/components/schemas/ProcessSection"
+        "$ref": "#/components/schemas/ProcessSection",
+        "description": "Mixing, cure, pressing and calendar."
       },
       "sections": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CostSection"
-        }
+        },
+        "description": "Sums of the parts of the price."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateLine"
-        }
+        },
+        "description": "Lines of the price."
       },
       "totals": {
-        "$ref": "#/components/schemas/Totals"
+        "$ref": "#/components/schemas/Totals",
+        "description": "From the lines to the total."
       },
       "cautions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Caution"
-        }
+        },
+        "description": "What can hurt somebody."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateAssumption"
-        }
+        },
+        "description": "All that was taken because nobody stated it."
       },
       "limits": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the estimate does not say."
       },
       "provenance": {
-        "$ref": "#/components/schemas/ProvenanceStamp"
+        "$ref": "#/components/schemas/ProvenanceStamp",
+        "description": "What the estimate was made with."
       }
     },
     "required": [
@@ -4487,16 +5021,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default."
       },
       "meaning": {
-        "type": "string"
+        "type": "string",
+        "description": "What was not stated."
       },
       "value": {
-        "type": "string"
+        "type": "string",
+        "description": "What the estimate takes, as text."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why it takes that."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "What it leans on."
       }
     },
     "required": [
@@ -4528,69 +5066,56 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "For every estimate that was made with another edition, in the currency of the list."
       },
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of every amount of the basket (ISO 4217)."
       },
       "priceList": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the price list whose packs were chosen from."
       },
       "isInvented": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the prices of the list are made up for demonstration."
       },
       "pricesIncludeTax": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the prices of the list hold tax already."
       },
       "proof": {
         "oneOf": [
           {
-            "type": "object",
-            "properties": {
-              "kind": {
-                "type": "string",
-                "enum": [
-                  "proven"
-                ]
-              }
-            },
-            "required": [
-              "kind"
-            ]
+            "$ref": "#/components/schemas/Proven"
           },
           {
-            "type": "object",
-            "properties": {
-              "kind": {
-                "type": "string",
-                "enum": [
-                  "gap"
-                ]
-              },
-              "bound": {
-                "$ref": "#/components/schemas/MoneyJson"
-              },
-              "gapFraction": {
-                "type": "number"
-              }
-            },
-            "required": [
-              "kind"
-            ]
+            "$ref": "#/components/schemas/Gap"
           }
-        ]
+        ],
+        "discriminator": {
+          "propertyName": "kind",
+          "mapping": {
+            "proven": "#/components/schemas/Proven",
+            "gap": "#/components/schemas/Gap"
+          }
+        },
+        "description": "Whether no cheaper basket exists, or how far one could be."
       },
       "isComplete": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether every need is covered; `missing` lists those that are not."
       },
       "missing": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CostingMissing"
-        }
+        },
+        "description": "Needs that no pack of the list covers."
       },
       "excluded": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Excluded"
-        }
+        },
+        "description": "Packs that were left out before the choice, each with the reason."
       },
       "byEstimate": {
         "type": "array",
@@ -4598,65 +5123,77 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "estimate": {
-              "type": "string"
+              "type": "string",
+              "description": "Estimate that bears the amount."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Its share of the order, by what it needs."
             }
           },
           "required": [
             "estimate",
             "amount"
           ]
-        }
+        },
+        "description": "What each estimate of a common order bears of the total."
       },
       "secondBest": {
-        "$ref": "#/components/schemas/SecondBest"
+        "$ref": "#/components/schemas/SecondBest",
+        "description": "The next cheaper basket from other suppliers, where it was looked for."
       },
       "warnings": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the buyer should know before ordering."
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Goods, cut fees, deliveries and surcharges of all orders together."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/BasketLine"
-        }
+        },
+        "description": "What is bought, a line for each kind of pack."
       },
       "orders": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SupplierOrder"
-        }
+        },
+        "description": "The lines gathered into one order for each supplier."
       },
       "substitutions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Substitution"
-        }
+        },
+        "description": "Needs that something other than what was planned covers."
       },
       "leftovers": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Leftover"
-        }
+        },
+        "description": "What remains of the bought packs when the job is done."
       },
       "coverage": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Coverage"
-        }
+        },
+        "description": "Each need beside the packs that cover it."
       },
       "matched": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/MatchedResin"
-        }
+        },
+        "description": "Resins beside the hardeners bought to cure them."
       }
     },
     "required": [
@@ -4686,13 +5223,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The calendar of an estimate by itself.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Estimate whose calendar it is."
       },
       "revision": {
-        "$ref": "#/components/schemas/RevisionMark"
+        "$ref": "#/components/schemas/RevisionMark",
+        "description": "Revision that the calendar belongs to."
       },
       "calendar": {
-        "$ref": "#/components/schemas/CalendarSection"
+        "$ref": "#/components/schemas/CalendarSection",
+        "description": "Tasks, waits and milestones."
       },
       "weather": {
         "$ref": "#/components/schemas/WeatherSection",
@@ -4702,13 +5242,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "date": {
-            "type": "string"
+            "type": "string",
+            "description": "Day that was asked about (ISO 8601)."
           },
           "items": {
             "type": "array",
             "items": {
               "$ref": "#/components/schemas/TodayItem"
-            }
+            },
+            "description": "What is done and waited for on that day."
           }
         },
         "required": [
@@ -4728,13 +5270,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "label": {
-        "type": "string"
+        "type": "string",
+        "description": "Name written on the piece."
       },
       "beddingOrder": {
-        "type": "number"
+        "type": "number",
+        "description": "Place in the order of bedding, from 1."
       },
       "opening": {
-        "type": "string"
+        "type": "string",
+        "description": "Opening that it is bedded in."
       },
       "bay": {
         "type": "number",
@@ -4764,24 +5309,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "What is cut out of the piece."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the piece."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Whether the piece is plain or scored."
       },
       "layer": {
         "type": "number",
         "description": "1 lies on the inner skin."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the cut piece."
       },
       "isUnderLip": {
         "type": "boolean",
@@ -4800,7 +5349,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Where the piece is drilled for air, [xMm, yMm]."
       }
     },
     "required": [
@@ -4822,30 +5372,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "An estimate was made.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this making of an estimate, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the estimate was made (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "estimate.created"
-        ]
+        ],
+        "description": "An estimate was made."
       },
       "data": {
         "$ref": "#/components/schemas/EstimateNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The estimate that was made; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "EstimateDrift": {
@@ -4853,23 +5404,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "How the prices of a list differ from those that an estimate was reckoned with.",
     "properties": {
       "estimate": {
-        "type": "string"
+        "type": "string",
+        "description": "Estimate whose prices were compared."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LineDrift"
-        }
+        },
+        "description": "Lines whose packs cost something else today."
       },
       "then": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "Of the lines that can still be bought as they were reckoned."
       },
       "now": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What its packs cost today."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Today's price less the price then."
       },
       "gone": {
         "type": "array",
@@ -4893,7 +5448,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Something measured that does not fit, with its numbers.",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Stable code of the finding."
       },
       "severity": {
         "type": "string",
@@ -4901,10 +5457,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "note",
           "stop",
           "warn"
-        ]
+        ],
+        "description": "Whether it stops the repair, warns, or is only worth knowing."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The finding in a sentence for the reader."
       },
       "facts": {
         "type": "object",
@@ -4917,7 +5475,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "number"
             }
           ]
-        }
+        },
+        "description": "Numbers and words that the finding names."
       }
     },
     "required": [
@@ -4931,13 +5490,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the line, which asks why."
       },
       "section": {
-        "type": "string"
+        "type": "string",
+        "description": "Section that the line stands in."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the line is for."
       },
       "kind": {
         "type": "string",
@@ -4948,14 +5510,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "hire",
           "labour",
           "material"
-        ]
+        ],
+        "description": "What sort of cost it is."
       },
       "partOrLabour": {
         "type": "string",
         "enum": [
           "labour",
           "part"
-        ]
+        ],
+        "description": "Goods or work."
       },
       "causeClass": {
         "type": "string",
@@ -4963,31 +5527,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maintenance",
           "pre-existing",
           "sudden"
-        ]
+        ],
+        "description": "Cause that the line is put down to."
       },
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the material; absent for work."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the quantities."
       },
       "netQuantity": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity in the finished repair."
       },
       "wasteQuantity": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity lost on the way."
       },
       "purchaseQuantity": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity that is bought or paid."
       },
       "range": {
         "type": "object",
         "properties": {
           "low": {
-            "type": "number"
+            "type": "number",
+            "description": "Quantity at the low end."
           },
           "high": {
-            "type": "number"
+            "type": "number",
+            "description": "Quantity at the high end."
           }
         },
         "required": [
@@ -5000,16 +5572,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "low": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours when all goes well."
           },
           "likely": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours that are most likely."
           },
           "mean": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours on average."
           },
           "high": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours when it goes badly."
           }
         },
         "required": [
@@ -5030,19 +5606,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "sku": {
-              "type": "string"
+              "type": "string",
+              "description": "Number of the pack to buy."
             },
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the pack to buy."
             },
             "supplier": {
-              "type": "string"
+              "type": "string",
+              "description": "Who sells the pack."
             },
             "count": {
-              "type": "number"
+              "type": "number",
+              "description": "Packs to buy."
             },
             "price": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Price of one of them."
             }
           },
           "required": [
@@ -5064,10 +5645,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "use",
               "wear",
               "whole-packs"
-            ]
+            ],
+            "description": "Whether the customer pays whole packs or what is used."
           },
           "bought": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "What the yard pays for the packs."
           }
         },
         "required": [
@@ -5077,23 +5660,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Of packs: whole, by what is used and lost of them, or by one job's wear; and what buying them whole comes to."
       },
       "unitPrice": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price of a unit."
       },
       "isAveragePrice": {
         "type": "boolean",
         "description": "True where packs were priced and `unitPrice` is their price over their content."
       },
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Quantity times price, rounded once."
       },
       "amountRange": {
         "type": "object",
         "properties": {
           "low": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Amount with everything low."
           },
           "high": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Amount with everything high."
           }
         },
         "required": [
@@ -5103,14 +5690,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Least and most of the amount at the recorded extent."
       },
       "depreciable": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether wear of the old part may be taken off."
       },
       "depreciation": {
         "$ref": "#/components/schemas/LineDepreciation",
         "description": "Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax."
       },
       "taxGroup": {
-        "type": "string"
+        "type": "string",
+        "description": "Tax group that the line falls in."
       }
     },
     "required": [
@@ -5138,16 +5727,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "p10": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount that one job in ten stays below."
       },
       "p50": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount that half of the jobs stay below."
       },
       "p80": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount that eight jobs in ten stay below."
       },
       "p90": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount that nine jobs in ten stay below."
       }
     },
     "required": [
@@ -5161,7 +5754,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the estimate the event tells of."
       },
       "href": {
         "type": "string",
@@ -5193,11 +5787,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateSummary"
-        }
+        },
+        "description": "Estimates, newest first."
       },
       "nextCursor": {
         "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
+        "description": "Give it as `cursor` for older estimates; absent on the last page."
       }
     },
     "required": [
@@ -5209,10 +5804,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What a page shows while somebody still draws: where the saw goes, how long it takes, what it costs. Nothing of it is kept.",
     "properties": {
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Title of the job previewed."
       },
       "summary": {
-        "$ref": "#/components/schemas/PreviewSummary"
+        "$ref": "#/components/schemas/PreviewSummary",
+        "description": "The figures that can be had at once."
       },
       "zones": {
         "type": "array",
@@ -5220,7 +5817,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "id": {
-              "type": "string"
+              "type": "string",
+              "description": "Id of the zone."
             },
             "outline": {
               "type": "array",
@@ -5231,13 +5829,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 },
                 "minItems": 2,
                 "maxItems": 2
-              }
+              },
+              "description": "Edge of the zone."
             },
             "areaM2": {
-              "type": "number"
+              "type": "number",
+              "description": "Area of the zone."
             },
             "condition": {
-              "type": "string"
+              "type": "string",
+              "description": "What the core in the zone is like."
             }
           },
           "required": [
@@ -5246,25 +5847,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "areaM2",
             "condition"
           ]
-        }
+        },
+        "description": "Damaged zones as drawn or mapped."
       },
       "openings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PreviewedOpening"
-        }
+        },
+        "description": "Openings with their saw lines."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateFinding"
-        }
+        },
+        "description": "What the full estimate would stop at or warn of so far."
       },
       "panel": {
-        "$ref": "#/components/schemas/PreviewPanel"
+        "$ref": "#/components/schemas/PreviewPanel",
+        "description": "How the repaired deck compares, as far as looked at."
       },
       "price": {
-        "$ref": "#/components/schemas/PreviewPrice"
+        "$ref": "#/components/schemas/PreviewPrice",
+        "description": "What the job may cost, as a first range."
       },
       "leftOut": {
         "type": "array",
@@ -5289,30 +5895,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "A revision of an estimate was made.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this revision, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the revision was made (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "estimate.revised"
-        ]
+        ],
+        "description": "An estimate was revised."
       },
       "data": {
         "$ref": "#/components/schemas/RevisionNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The revision and what it revises; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "EstimateSummary": {
@@ -5320,40 +5927,52 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "An estimate in a list.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the estimate."
       },
       "createdAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When the estimate was made (RFC 3339)."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Title of the job."
       },
       "reference": {
-        "type": "string"
+        "type": "string",
+        "description": "The caller's own word for the job."
       },
       "revision": {
-        "$ref": "#/components/schemas/RevisionMark"
+        "$ref": "#/components/schemas/RevisionMark",
+        "description": "Which revision of the job the estimate is."
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price with tax, at the likely quantities."
       },
       "totalP10": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price that one job in ten stays below."
       },
       "totalP90": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price that nine jobs in ten stay below."
       },
       "labourH": {
-        "type": "number"
+        "type": "number",
+        "description": "Expected hours of work."
       },
       "verdict": {
-        "type": "string"
+        "type": "string",
+        "description": "How the repair compares with the deck that it replaces."
       },
       "engineVersion": {
-        "type": "string"
+        "type": "string",
+        "description": "Version of the program that estimated it."
       },
       "edition": {
-        "type": "string"
+        "type": "string",
+        "description": "Edition of the catalogue that priced it."
       }
     },
     "required": [
@@ -5396,8 +6015,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             {
               "$ref": "#/components/schemas/OrderMade"
             }
-          ]
-        }
+          ],
+          "discriminator": {
+            "propertyName": "type",
+            "mapping": {
+              "estimate.created": "#/components/schemas/EstimateCreated",
+              "estimate.revised": "#/components/schemas/EstimateRevised",
+              "edition.published": "#/components/schemas/EditionPublished",
+              "edition.withdrawn": "#/components/schemas/EditionWithdrawn",
+              "operation.done": "#/components/schemas/OperationDone",
+              "order.made": "#/components/schemas/OrderMade"
+            }
+          }
+        },
+        "description": "Events in the order they happened."
       },
       "nextCursor": {
         "type": "string",
@@ -5412,7 +6043,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Pack that was not considered."
       },
       "reason": {
         "type": "string",
@@ -5421,7 +6053,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "hazardous-by-air",
           "out-of-stock",
           "supplier-not-chosen"
-        ]
+        ],
+        "description": "Why not: its supplier was not chosen, it would not keep until the work, or it may not go by air."
       }
     },
     "required": [
@@ -5438,7 +6071,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "drawn-zones",
           "readings"
-        ]
+        ],
+        "description": "Whether readings or only drawn zones say where the core is bad."
       },
       "zones": {
         "type": "array",
@@ -5451,7 +6085,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ProbabilityContour"
-        }
+        },
+        "description": "Edges within which the core is bad with a given chance."
       },
       "map": {
         "$ref": "#/components/schemas/ProbabilityMap",
@@ -5487,17 +6122,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "opened-and-measured",
               "single-symptom",
               "sounded-and-metered"
-            ]
+            ],
+            "description": "Grade of the evidence."
           },
           "because": {
-            "type": "string"
+            "type": "string",
+            "description": "Why it has this grade."
           },
           "multiplier": {
             "$ref": "#/components/schemas/ThreePoint",
             "description": "Growth at P10, P50 and P90."
           },
           "law": {
-            "$ref": "#/components/schemas/GrowthLaw"
+            "$ref": "#/components/schemas/GrowthLaw",
+            "description": "How the found area grows over the recorded one at this grade."
           }
         },
         "required": [
@@ -5505,13 +6143,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "because",
           "multiplier",
           "law"
-        ]
+        ],
+        "description": "How good the evidence is, and what follows from that."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ExtentFinding"
-        }
+        },
+        "description": "What about the evidence deserves attention."
       },
       "nextReadings": {
         "$ref": "#/components/schemas/NextReadings",
@@ -5521,10 +6161,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "What was taken about readings and decay."
       },
       "figures": {
-        "$ref": "#/components/schemas/ExtentFigures"
+        "$ref": "#/components/schemas/ExtentFigures",
+        "description": "Areas with their derivations."
       }
     },
     "required": [
@@ -5543,7 +6185,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "extent": {
-        "$ref": "#/components/schemas/Extent"
+        "$ref": "#/components/schemas/Extent",
+        "description": "Where the core is likely bad."
       },
       "plan": {
         "$ref": "#/components/schemas/OpeningPlan",
@@ -5558,10 +6201,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "mappedArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Area within the chosen edge."
       },
       "likelyArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Bad area to be expected."
       }
     },
     "required": [
@@ -5611,7 +6256,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "undercut-too-deep",
           "zone-clipped",
           "zones-smoothed"
-        ]
+        ],
+        "description": "What was found about the extent."
       },
       "severity": {
         "type": "string",
@@ -5623,7 +6269,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "`stop`: do not cut before this is settled; `warn`: changes the work; `note`: good to know."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "What was found, in a sentence."
       },
       "facts": {
         "type": "object",
@@ -5636,7 +6283,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "number"
             }
           ]
-        }
+        },
+        "description": "Numbers that the finding about the extent names."
       }
     },
     "required": [
@@ -5650,7 +6298,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the damaged zone."
       },
       "outline": {
         "type": "array",
@@ -5661,7 +6310,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the damaged zone."
       },
       "holes": {
         "type": "array",
@@ -5675,17 +6325,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Sound islands within the zone."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the zone without its islands."
       },
       "boundary": {
         "type": "string",
         "enum": [
           "drawn",
           "mapped"
-        ]
+        ],
+        "description": "Whether somebody drew the edge or the map gave it."
       }
     },
     "required": [
@@ -5701,13 +6354,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A number that can answer \"why?\": its value, its unit, and where it came from, down to the leaves.",
     "properties": {
       "value": {
-        "type": "number"
+        "type": "number",
+        "description": "The number, in `unit`."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit that the number is in; `1` for a share or ratio."
       },
       "meaning": {
-        "type": "string"
+        "type": "string",
+        "description": "What the number is, in words."
       },
       "origin": {
         "oneOf": [
@@ -5723,7 +6379,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           {
             "$ref": "#/components/schemas/Computed"
           }
-        ]
+        ],
+        "discriminator": {
+          "propertyName": "kind",
+          "mapping": {
+            "entered": "#/components/schemas/Entered",
+            "catalogue": "#/components/schemas/FromCatalogue",
+            "assumed": "#/components/schemas/Assumed",
+            "computed": "#/components/schemas/Computed"
+          }
+        },
+        "description": "Where it comes from: entered, catalogue, assumed or computed."
       }
     },
     "required": [
@@ -5737,19 +6403,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Which figure of the summary changed."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of that figure."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of both values."
       },
       "before": {
-        "type": "number"
+        "type": "number",
+        "description": "The figure in the earlier estimate."
       },
       "after": {
-        "type": "number"
+        "type": "number",
+        "description": "The figure in the later estimate."
       }
     },
     "required": [
@@ -5765,7 +6436,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What the job does to one fitting, and why it is in the scope.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the fitting."
       },
       "kind": {
         "type": "string",
@@ -5782,7 +6454,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "vent",
           "winch",
           "windlass"
-        ]
+        ],
+        "description": "Kind of fitting."
       },
       "at": {
         "type": "array",
@@ -5790,17 +6463,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Middle of the fitting, [xMm, yMm]."
       },
       "holes": {
-        "type": "number"
+        "type": "number",
+        "description": "Holes that the fitting has."
       },
       "where": {
         "type": "string",
         "enum": [
           "inside",
           "near"
-        ]
+        ],
+        "description": "Whether it stands in an opening or beside one."
       },
       "opening": {
         "type": "string",
@@ -5811,7 +6487,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "From the edge of its base to the opening; 0 inside."
       },
       "isHighlyLoaded": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether it carries loads that a crew depends on."
       },
       "work": {
         "type": "array",
@@ -5825,10 +6502,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "refit",
             "remove"
           ]
-        }
+        },
+        "description": "What is done to it."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the work is needed."
       }
     },
     "required": [
@@ -5916,7 +6595,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the fitting in the record."
       },
       "kind": {
         "type": "string",
@@ -5933,7 +6613,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "vent",
           "winch",
           "windlass"
-        ]
+        ],
+        "description": "What the fitting is."
       },
       "at": {
         "type": "array",
@@ -5941,17 +6622,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where its middle is, [xMm, yMm]."
       },
       "holes": {
-        "type": "number"
+        "type": "number",
+        "description": "How many holes it has."
       },
       "where": {
         "type": "string",
         "enum": [
           "inside",
           "near"
-        ]
+        ],
+        "description": "In an opening, or near one."
       },
       "work": {
         "type": "array",
@@ -5965,10 +6649,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "refit",
             "remove"
           ]
-        }
+        },
+        "description": "What the crew does with it."
       },
       "isHighlyLoaded": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether lives or the rig hang on it."
       }
     },
     "required": [
@@ -6033,22 +6719,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "catalogue"
-        ]
+        ],
+        "description": "Says that the figure stands in the catalogue."
       },
       "item": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the material or list it belongs to."
       },
       "field": {
-        "type": "string"
+        "type": "string",
+        "description": "Field of that item."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Where the catalogue has the value from."
       },
       "low": {
-        "type": "number"
+        "type": "number",
+        "description": "Low end of the value's spread."
       },
       "high": {
-        "type": "number"
+        "type": "number",
+        "description": "High end of the value's spread."
       }
     },
     "required": [
@@ -6056,6 +6748,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "item",
       "field",
       "cite"
+    ]
+  },
+  "Gap": {
+    "type": "object",
+    "description": "The search was ended before.",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "gap"
+        ],
+        "description": "Says that a cheaper basket may exist."
+      },
+      "bound": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "No basket can cost less than this."
+      },
+      "gapFraction": {
+        "type": "number",
+        "description": "How far the basket may be above the cheapest, as a share of its price."
+      }
+    },
+    "required": [
+      "kind"
     ]
   },
   "GoodsSums": {
@@ -6067,16 +6783,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "as-bought",
           "as-used"
-        ]
+        ],
+        "description": "How goods are billed."
       },
       "billed": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the customer pays for goods."
       },
       "bought": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the yard pays for goods."
       },
       "basis": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the two differ."
       }
     },
     "required": [
@@ -6095,7 +6815,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "before-use",
           "monitor",
           "next-opportunity"
-        ]
+        ],
+        "description": "Class that the report gives the finding."
       },
       "classByService": {
         "type": "string",
@@ -6103,29 +6824,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "before-use",
           "monitor",
           "next-opportunity"
-        ]
+        ],
+        "description": "Class that the rules would give it."
       },
       "classBecause": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the rules give this class."
       },
       "wording": {
-        "$ref": "#/components/schemas/Worded"
+        "$ref": "#/components/schemas/Worded",
+        "description": "What was found."
       },
       "recommendation": {
-        "$ref": "#/components/schemas/Worded"
+        "$ref": "#/components/schemas/Worded",
+        "description": "What to do about it."
       },
       "restriction": {
-        "$ref": "#/components/schemas/Worded"
+        "$ref": "#/components/schemas/Worded",
+        "description": "What not to do until then."
       },
       "about": {
         "type": "string",
         "description": "A zone, a fitting, or the surveyor's own label."
       },
       "condition": {
-        "type": "string"
+        "type": "string",
+        "description": "Condition of the core at the finding."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area that the finding is about."
       },
       "fromAftMm": {
         "type": "array",
@@ -6142,7 +6870,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "id": {
-              "type": "string"
+              "type": "string",
+              "description": "Id of a fitting at the finding."
             },
             "kind": {
               "type": "string",
@@ -6159,10 +6888,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "vent",
                 "winch",
                 "windlass"
-              ]
+              ],
+              "description": "What fitting it is."
             },
             "isLeaking": {
-              "type": "boolean"
+              "type": "boolean",
+              "description": "Whether water comes in at it."
             }
           },
           "required": [
@@ -6170,7 +6901,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "kind",
             "isLeaking"
           ]
-        }
+        },
+        "description": "Fittings at the finding."
       }
     },
     "required": [
@@ -6191,26 +6923,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Found area over recorded area, as a distribution. With `falseAlarmShare` nearly nothing is found, evenly spread up to\n`falseAlarmUpTo`; else the factor is lognormal. Both are cut off at `most`, where the panel ends.",
     "properties": {
       "falseAlarmShare": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of jobs where less is found than was recorded."
       },
       "falseAlarmFrom": {
-        "type": "number"
+        "type": "number",
+        "description": "Least ratio of found to recorded area in those jobs."
       },
       "falseAlarmUpTo": {
-        "type": "number"
+        "type": "number",
+        "description": "Greatest ratio of found to recorded area in those jobs."
       },
       "median": {
-        "type": "number"
+        "type": "number",
+        "description": "Median ratio in all other jobs."
       },
       "sigma": {
-        "type": "number"
+        "type": "number",
+        "description": "Scatter of the logarithm of the ratio."
       },
       "sigmaBelow": {
         "type": "number",
         "description": "Deviation of the logarithm below the median, where it is another than above."
       },
       "most": {
-        "type": "number"
+        "type": "number",
+        "description": "Greatest ratio that is reckoned with."
       },
       "pairs": {
         "type": "array",
@@ -6234,10 +6972,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the hardener judged."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the hardener judged."
       },
       "verdict": {
         "type": "string",
@@ -6245,13 +6985,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "chosen",
           "refused",
           "workable"
-        ]
+        ],
+        "description": "Whether it was chosen, would do, or is refused in this warmth."
       },
       "reasons": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What speaks for or against it."
       }
     },
     "required": [
@@ -6266,46 +7008,59 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What one fitting takes, from the record where it says so and from its kind where it does not.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Fitting that the card is for."
       },
       "kind": {
-        "type": "string"
+        "type": "string",
+        "description": "Kind of the fitting on the card."
       },
       "fasteners": {
-        "type": "number"
+        "type": "number",
+        "description": "Fasteners of the fitting."
       },
       "fastenerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Diameter of its fasteners."
       },
       "fastenerLengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length that the fasteners need in the new deck."
       },
       "plugMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Diameter of the potted hole."
       },
       "plugMl": {
-        "type": "number"
+        "type": "number",
+        "description": "Potting mix for all its holes."
       },
       "pours": {
-        "type": "number"
+        "type": "number",
+        "description": "Pours that a hole is filled in."
       },
       "baseMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Size of its base on deck."
       },
       "insert": {
         "type": "object",
         "properties": {
           "lengthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Length of the insert."
           },
           "widthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Width of the insert."
           },
           "thicknessMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Thickness of the insert."
           },
           "material": {
-            "type": "string"
+            "type": "string",
+            "description": "What the insert is made of."
           }
         },
         "required": [
@@ -6313,25 +7068,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "widthMm",
           "thicknessMm",
           "material"
-        ]
+        ],
+        "description": "Solid insert under the fitting; absent when none is needed."
       },
       "plate": {
         "type": "object",
         "properties": {
           "lengthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Length of the plate."
           },
           "widthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Width of the plate."
           },
           "thicknessMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Thickness of the plate."
           },
           "material": {
-            "type": "string"
+            "type": "string",
+            "description": "What the plate is made of."
           },
           "rule": {
-            "type": "string"
+            "type": "string",
+            "description": "Rule that its size follows."
           }
         },
         "required": [
@@ -6340,49 +7101,61 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "thicknessMm",
           "material",
           "rule"
-        ]
+        ],
+        "description": "Plate under the deck; absent when none is needed."
       },
       "sealant": {
         "type": "object",
         "properties": {
           "kind": {
-            "type": "string"
+            "type": "string",
+            "description": "Kind of sealant."
           },
           "ml": {
-            "type": "number"
+            "type": "number",
+            "description": "How much sealant."
           }
         },
         "required": [
           "kind",
           "ml"
-        ]
+        ],
+        "description": "What it is bedded in."
       },
       "tightening": {
-        "type": "string"
+        "type": "string",
+        "description": "How to tighten it."
       },
       "offH": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Hours to take it off, as a spread."
       },
       "onH": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Hours to set it again, as a spread."
       },
       "needsSecondPerson": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether somebody must help from below."
       },
       "referral": {
-        "type": "string"
+        "type": "string",
+        "description": "Who else must look at it, and why."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What else to know about the fitting."
       },
       "assumed": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What was taken about the fitting."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Where the card's rules come from."
       }
     },
     "required": [
@@ -6408,13 +7181,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "from": {
-        "type": "number"
+        "type": "number",
+        "description": "Low edge of the bar."
       },
       "to": {
-        "type": "number"
+        "type": "number",
+        "description": "High edge of the bar."
       },
       "count": {
-        "type": "number"
+        "type": "number",
+        "description": "Draws that fell in the bar."
       }
     },
     "required": [
@@ -6431,7 +7207,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/HistoryEntry"
-        }
+        },
+        "description": "Changes, newest first."
       }
     },
     "required": [
@@ -6443,23 +7220,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "properties": {
       "at": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When it was done (RFC 3339)."
       },
       "action": {
-        "type": "string"
+        "type": "string",
+        "description": "What was done to it, such as `created`, `changed` or `removed`."
       },
       "keyId": {
-        "type": "string"
+        "type": "string",
+        "description": "Key that did it; absent where the service itself did."
       },
       "keyName": {
         "type": "string",
         "description": "Whose key it was, as the key is called."
       },
       "requestId": {
-        "type": "string"
+        "type": "string",
+        "description": "Request that did it, as in its `X-Request-Id`."
       },
-      "before": {},
-      "after": {}
+      "before": {
+        "description": "The thing before the change; absent where it was new."
+      },
+      "after": {
+        "description": "The thing after the change; absent where it was removed."
+      }
     },
     "required": [
       "at",
@@ -6483,7 +7267,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What need not be set aside any more."
       },
       "stageZeroCost": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price of opening up and mapping; absent when it is not priced."
       },
       "decisionValue": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -6508,50 +7293,62 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "loadKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure and weight on the inner skin together."
       },
       "sagMm": {
-        "type": "number"
+        "type": "number",
+        "description": "How far the inner skin sags under it."
       },
       "allowedSagMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Sag that still leaves a fair deck."
       },
       "stressMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Bending stress in the inner skin."
       },
       "allowedStressMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Stress that the inner skin may have."
       },
       "verdict": {
         "type": "string",
         "enum": [
           "fails",
           "passes"
-        ]
+        ],
+        "description": "Whether the inner skin bears the pressing without props."
       },
       "props": {
         "type": "object",
         "properties": {
           "needed": {
-            "type": "boolean"
+            "type": "boolean",
+            "description": "Whether the inner skin must be propped."
           },
           "spacingMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Greatest distance between lines of props."
           },
           "count": {
-            "type": "number"
+            "type": "number",
+            "description": "Props in all."
           },
           "lines": {
-            "type": "number"
+            "type": "number",
+            "description": "Lines that the props stand in."
           },
           "why": {
-            "type": "string"
+            "type": "string",
+            "description": "Why props are or are not needed."
           }
         },
         "required": [
           "needed",
           "why"
-        ]
+        ],
+        "description": "Props from below that the pressing needs."
       }
     },
     "required": [
@@ -6596,25 +7393,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Three sums with tax, and what of the first an insurer might pay.",
     "properties": {
       "attributable": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Part that the stated event caused."
       },
       "prior": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Part that was there before."
       },
       "improvement": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Part that makes the boat better than it was."
       },
       "wear": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Wear taken off."
       },
       "deductible": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Own share of the insured."
       },
       "payable": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What remains to be paid by the insurer."
       },
       "basis": {
-        "type": "string"
+        "type": "string",
+        "description": "How the split was made."
       }
     },
     "required": [
@@ -6635,41 +7439,49 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "RFC 5545, when it was asked for."
       },
       "startDate": {
-        "type": "string"
+        "type": "string",
+        "description": "Day that the plan starts on (ISO 8601)."
       },
       "timeZone": {
-        "type": "string"
+        "type": "string",
+        "description": "IANA time zone of the plan's days."
       },
       "tasks": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PlannedTask"
-        }
+        },
+        "description": "Planned tasks in order of their start."
       },
       "criticalChain": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Codes of tasks that the end depends on."
       },
       "finish": {
         "type": "object",
         "properties": {
           "early": {
-            "type": "string"
+            "type": "string",
+            "description": "Day that one simulated job in ten ends by."
           },
           "likely": {
-            "type": "string"
+            "type": "string",
+            "description": "Day that half of the simulated jobs end by."
           },
           "late": {
-            "type": "string"
+            "type": "string",
+            "description": "Day that nine simulated jobs in ten end by."
           }
         },
         "required": [
           "early",
           "likely",
           "late"
-        ]
+        ],
+        "description": "When the job is done, as a spread."
       },
       "plannedFinish": {
         "type": "string",
@@ -6679,69 +7491,82 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "workingDays": {
-            "type": "number"
+            "type": "number",
+            "description": "Days with work in the plan."
           },
           "calendarDays": {
-            "type": "number"
+            "type": "number",
+            "description": "Days from first to last in the plan."
           }
         },
         "required": [
           "workingDays",
           "calendarDays"
-        ]
+        ],
+        "description": "Length of the plan as drawn."
       },
       "calendarDays": {
-        "$ref": "#/components/schemas/DayRange"
+        "$ref": "#/components/schemas/DayRange",
+        "description": "Length of the job in days, as a spread."
       },
       "workingDays": {
         "$ref": "#/components/schemas/DayRange",
         "description": "Days on which the crew works."
       },
       "labourH": {
-        "$ref": "#/components/schemas/ThreePoint"
+        "$ref": "#/components/schemas/ThreePoint",
+        "description": "Hours of all tasks, as three points."
       },
       "milestones": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CalendarMilestone"
-        }
+        },
+        "description": "Milestones of the plan."
       },
       "simulation": {
         "type": "object",
         "properties": {
           "seed": {
-            "type": "number"
+            "type": "number",
+            "description": "Seed; the same seed gives the same spread."
           },
           "runs": {
-            "type": "number"
+            "type": "number",
+            "description": "Jobs that were simulated."
           },
           "distribution": {
-            "type": "string"
+            "type": "string",
+            "description": "How hours were drawn between their three points."
           }
         },
         "required": [
           "seed",
           "runs",
           "distribution"
-        ]
+        ],
+        "description": "How the spread was found."
       },
       "today": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/TodayItem"
-        }
+        },
+        "description": "What happens on the day asked about."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "What was taken about crew and days."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the planner should know."
       }
     },
     "required": [
@@ -6771,19 +7596,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "bridge-too-narrow",
           "cheaper-together",
           "overlap"
-        ]
+        ],
+        "description": "Why two openings became one."
       },
       "hoursTogether": {
-        "type": "number"
+        "type": "number",
+        "description": "Work of one opening."
       },
       "hoursApart": {
-        "type": "number"
+        "type": "number",
+        "description": "Work of two."
       },
       "bridgeMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of skin that would stay between them."
       },
       "neededBridgeMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width that such a bridge needs."
       }
     },
     "required": [
@@ -6814,7 +7644,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "platform-operator",
             "surveyor"
           ]
-        }
+        },
+        "description": "What its holder may do; see the table of roles."
       },
       "scopes": {
         "type": "array",
@@ -6843,17 +7674,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The key in whose place this one was made."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the key; not the key itself."
       },
       "organisationId": {
-        "type": "string"
+        "type": "string",
+        "description": "Organisation the key belongs to."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "What the key is used for; stands in histories."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the key was made (RFC 3339)."
       },
       "expiresAt": {
         "type": "string",
@@ -6864,7 +7698,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "To the minute; absent for a key that was never used."
       },
       "revokedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it stopped counting (RFC 3339); absent while it counts."
       }
     },
     "required": [
@@ -6884,11 +7719,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Key"
-        }
+        },
+        "description": "Keys of the organisation, in the order they were made."
       },
       "nextCursor": {
         "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
+        "description": "Give it as `cursor` for more keys; absent on the last page."
       }
     },
     "required": [
@@ -6903,19 +7739,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "In the order of laying, from 1."
       },
       "stage": {
-        "type": "number"
+        "type": "number",
+        "description": "Stage that the ply is laid in."
       },
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the fabric to cut."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the fabric to cut."
       },
       "turnDeg": {
-        "type": "number"
+        "type": "number",
+        "description": "How the fabric is turned when laid."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "What the ply adds to the skin."
       },
       "beyondOpeningMm": {
         "type": "number",
@@ -6925,31 +7766,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Polygon"
-        }
+        },
+        "description": "Edge to cut the ply to."
       },
       "areaM2": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Area of the ply."
       },
       "pieces": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/RollPiece"
-        }
+        },
+        "description": "Pieces of fabric that make the ply."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll they are cut from."
       },
       "rollLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of roll that they take."
       },
       "overlapAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area that lies double where pieces meet."
       },
       "glassKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Glass in this ply."
       },
       "resinKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin that wets this ply."
       }
     },
     "required": [
@@ -6979,17 +7828,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "JSON Pointer of the field that would replace it."
       },
       "meaning": {
-        "type": "string"
+        "type": "string",
+        "description": "What was taken for the laminate."
       },
       "value": {
         "type": "string",
         "description": "What was taken, as a person reads it."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why this was taken for the laminate."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Source of what was taken."
       }
     },
     "required": [
@@ -7007,7 +7859,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ConstraintReport"
-        }
+        },
+        "description": "Each constraint with what it costs."
       },
       "metByNone": {
         "type": "array",
@@ -7033,10 +7886,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "The lack in sentences."
       },
       "examined": {
-        "type": "number"
+        "type": "number",
+        "description": "Schedules that were looked at."
       },
       "isComplete": {
         "type": "boolean",
@@ -7070,7 +7925,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Cautions for whoever lays the plies."
       }
     },
     "required": [
@@ -7085,31 +7941,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "re-bed",
           "relay"
-        ]
+        ],
+        "description": "Old skin bedded again, or a new one laid."
       },
       "taperRatio": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the taper over thickness of the skin."
       },
       "taperWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width that is ground."
       },
       "plies": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PlyLine"
-        }
+        },
+        "description": "New plies, the first laid first."
       },
       "totalThicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the new skin."
       },
       "oldThicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the skin that it replaces."
       },
       "glassKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Glass to wet out."
       },
       "resinKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin to wet it with."
       },
       "alternatives": {
         "type": "array",
@@ -7117,22 +7981,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "rank": {
-              "type": "number"
+              "type": "number",
+              "description": "Place of the alternative, 1 the one planned."
             },
             "plies": {
               "type": "array",
               "items": {
                 "type": "string"
-              }
+              },
+              "description": "Its plies by name."
             },
             "thicknessMm": {
-              "type": "number"
+              "type": "number",
+              "description": "Its thickness."
             },
             "costPerM2": {
-              "type": "string"
+              "type": "string",
+              "description": "Its price for a square metre, as text."
             },
             "reason": {
-              "type": "string"
+              "type": "string",
+              "description": "Why it was not taken."
             }
           },
           "required": [
@@ -7149,13 +8018,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/NamedValue"
-        }
+        },
+        "description": "Stiffness and strength of the new skin."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What to heed when laminating."
       }
     },
     "required": [
@@ -7176,23 +8047,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "cause": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the leak's cause."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the leak's cause."
       },
       "remedy": {
-        "type": "string"
+        "type": "string",
+        "description": "What stops the leak."
       },
       "verify": {
         "type": "string",
         "description": "What is measured again, and the value that passes."
       },
       "isRemedied": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether this work stops it."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The leak in a sentence."
       }
     },
     "required": [
@@ -7208,13 +8084,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the material left out."
       },
       "problems": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Problem"
-        }
+        },
+        "description": "What about its data kept it out."
       }
     },
     "required": [
@@ -7232,10 +8110,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "core",
           "laminate",
           "panel"
-        ]
+        ],
+        "description": "Section that the estimate has not."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why it has not."
       }
     },
     "required": [
@@ -7247,53 +8127,63 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "What remains of a bought good when every need is met.",
     "properties": {
+      "part": {
+        "type": "string",
+        "description": "Code of the hardener that remains, where the remainder is not the resin itself."
+      },
       "quantity": {
-        "type": "number"
+        "type": "number",
+        "description": "How much remains of the pack's contents."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of what remains."
       },
       "worth": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "At the least price of the goods bought."
       },
       "keepsMonths": {
-        "type": "number"
+        "type": "number",
+        "description": "How long the remainder keeps when closed well."
       },
       "material": {
-        "type": "string"
-      },
-      "part": {
         "type": "string",
-        "description": "Hardener code of a resin system."
+        "description": "Code of the material in the catalogue."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheet, for core."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain or scored, for core."
       },
       "sheet": {
         "type": "object",
         "properties": {
           "lengthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Length of the sheet that is meant."
           },
           "widthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Width of the sheet that is meant."
           }
         },
         "required": [
           "lengthMm",
           "widthMm"
-        ]
+        ],
+        "description": "Size of the sheet, where it matters."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll, for fabrics."
       }
     },
     "required": [
@@ -7307,10 +8197,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Line of the estimate that changed."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the line is for."
       },
       "change": {
         "type": "string",
@@ -7319,25 +8211,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "changed",
           "removed",
           "same"
-        ]
+        ],
+        "description": "Whether it was added, removed or changed."
       },
       "before": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Its amount in the earlier estimate."
       },
       "after": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Its amount in the later estimate."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Later amount less the earlier."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the line's quantities."
       },
       "quantityBefore": {
-        "type": "string"
+        "type": "string",
+        "description": "Quantity in the earlier estimate, as decimal text."
       },
       "quantityAfter": {
-        "type": "string"
+        "type": "string",
+        "description": "Quantity in the later estimate, as decimal text."
       },
       "becauseOfQuantity": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -7374,16 +8273,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "ageYears": {
-        "type": "number"
+        "type": "number",
+        "description": "Age of the part that is replaced."
       },
       "percent": {
-        "type": "string"
+        "type": "string",
+        "description": "Wear in percent, as decimal text."
       },
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Wear in money."
       },
       "remaining": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Amount less wear."
       }
     },
     "required": [
@@ -7398,26 +8301,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The packs of one line at the price of then and of now.",
     "properties": {
       "line": {
-        "type": "string"
+        "type": "string",
+        "description": "Line of the estimate."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the line buys."
       },
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Pack whose price moved."
       },
       "packCount": {
-        "type": "number"
+        "type": "number",
+        "description": "How many of the pack the line takes."
       },
       "then": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price of those packs when the estimate was made."
       },
       "now": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "Absent where the pack is not on the list any more."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What they cost more today; absent when the pack is no longer sold."
       }
     },
     "required": [
@@ -7433,16 +8342,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "So many packs of one kind in a line.",
     "properties": {
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Number of the pack bought."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the pack bought."
       },
       "supplier": {
-        "type": "string"
+        "type": "string",
+        "description": "Supplier of the pack bought."
       },
       "count": {
-        "type": "number"
+        "type": "number",
+        "description": "How many of the pack are bought."
       },
       "price": {
         "type": "string",
@@ -7461,14 +8374,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "net": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity that ends up in the repair."
       },
       "waste": {
         "type": "number",
         "description": "Wasted on top of the net quantity."
       },
       "required": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity with waste."
       },
       "purchase": {
         "type": "number",
@@ -7490,16 +8405,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "key": {
-        "type": "string"
+        "type": "string",
+        "description": "Name that responses and checks know the load by."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Kind of load."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the load."
       },
       "pressureKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure of the load where it acts."
       }
     },
     "required": [
@@ -7513,13 +8432,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "href": {
-        "type": "string"
+        "type": "string",
+        "description": "Address of the logo."
       },
       "mediaType": {
         "type": "string",
         "enum": [
           "image/png"
-        ]
+        ],
+        "description": "Form that the logo is kept in."
       }
     },
     "required": [
@@ -7532,7 +8453,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Work that goes on after its request was answered with 202.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the operation."
       },
       "status": {
         "type": "string",
@@ -7541,17 +8463,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "failed",
           "running",
           "waiting"
-        ]
+        ],
+        "description": "How far the operation has come."
       },
       "createdAt": {
         "type": "string",
         "description": "RFC 3339 instants, as all others here."
       },
       "startedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When work on it began (RFC 3339)."
       },
       "finishedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it ended (RFC 3339)."
       },
       "expiresAt": {
         "type": "string",
@@ -7583,7 +8508,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "The corner in the deck plane."
       },
       "alongMm": {
         "type": "number",
@@ -7598,7 +8524,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Straight from each end of the datum edge: where the two tapes meet."
       },
       "fromEndMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Distance from the far end of the datum."
       },
       "radiusMm": {
         "type": "number",
@@ -7618,19 +8545,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "datum": {
-        "$ref": "#/components/schemas/Datum"
+        "$ref": "#/components/schemas/Datum",
+        "description": "Line that all dimensions are taken from."
       },
       "corners": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/MarkedCorner"
-        }
+        },
+        "description": "Where each corner lies from the datum."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SawLine"
-        }
+        },
+        "description": "The saw lines between the corners."
       },
       "diagonalsMm": {
         "type": "array",
@@ -7652,10 +8582,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "resin": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the resin."
       },
       "resinKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin in the basket and on hand."
       },
       "hardeners": {
         "type": "array",
@@ -7663,13 +8595,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "hardener": {
-              "type": "string"
+              "type": "string",
+              "description": "Code of the hardener."
             },
             "boughtKg": {
-              "type": "number"
+              "type": "number",
+              "description": "Hardener in the basket."
             },
             "curesKg": {
-              "type": "number"
+              "type": "number",
+              "description": "Resin that this much hardener cures at the mixing ratio."
             }
           },
           "required": [
@@ -7677,7 +8612,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "boughtKg",
             "curesKg"
           ]
-        }
+        },
+        "description": "Hardeners that cure it, each with what it cures."
       }
     },
     "required": [
@@ -7691,39 +8627,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Which form of a material a need asks for; packs must agree in every field that is given.",
     "properties": {
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the material in the catalogue."
       },
       "part": {
         "type": "string",
-        "description": "Hardener code of a resin system."
+        "description": "Code of a hardener, where the material is a resin system and its hardener is meant."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the sheet, for core."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain or scored, for core."
       },
       "sheet": {
         "type": "object",
         "properties": {
           "lengthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Length of the sheet that is meant."
           },
           "widthMm": {
-            "type": "number"
+            "type": "number",
+            "description": "Width of the sheet that is meant."
           }
         },
         "required": [
           "lengthMm",
           "widthMm"
-        ]
+        ],
+        "description": "Size of the sheet, where it matters."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll, for fabrics."
       }
     },
     "required": [
@@ -7737,7 +8680,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "moisture"
-        ]
+        ],
+        "description": "Says that a meter was held to the deck."
       },
       "value": {
         "type": "number",
@@ -7749,7 +8693,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where it was tapped, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -7858,16 +8803,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The ladder as judged on the place where the defect is largest.",
     "properties": {
       "recommended": {
-        "$ref": "#/components/schemas/RungNamed"
+        "$ref": "#/components/schemas/RungNamed",
+        "description": "Gentlest rung that fits; absent when none does."
       },
       "runnerUp": {
-        "$ref": "#/components/schemas/RungNamed"
+        "$ref": "#/components/schemas/RungNamed",
+        "description": "The next rung that fits."
       },
       "rungs": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/RungSection"
-        }
+        },
+        "description": "All rungs, the gentlest first."
       },
       "places": {
         "type": "array",
@@ -7890,16 +8838,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "rung": {
-            "type": "string"
+            "type": "string",
+            "description": "Code of the rung."
           },
           "title": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the rung."
           },
           "because": {
-            "type": "string"
+            "type": "string",
+            "description": "Why the rung stands where it stands."
           },
           "isNamedInRecord": {
-            "type": "boolean"
+            "type": "boolean",
+            "description": "Whether the record asked for it by name."
           }
         },
         "required": [
@@ -7907,19 +8859,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "title",
           "because",
           "isNamedInRecord"
-        ]
+        ],
+        "description": "Rung that the estimate plans."
       },
       "recommended": {
-        "$ref": "#/components/schemas/RungNamed"
+        "$ref": "#/components/schemas/RungNamed",
+        "description": "Gentlest rung that fits; absent when none does."
       },
       "runnerUp": {
-        "$ref": "#/components/schemas/RungNamed"
+        "$ref": "#/components/schemas/RungNamed",
+        "description": "The next rung that fits."
       },
       "rungs": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/RungSection"
-        }
+        },
+        "description": "All rungs, the gentlest first."
       },
       "places": {
         "type": "array",
@@ -7947,25 +8903,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "recoat-shuts",
           "release",
           "sandable"
-        ]
+        ],
+        "description": "Which milestone of the cure."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the milestone."
       },
       "ageH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours that it takes at the reference temperature."
       },
       "likelyH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours from mixing as the deck is warm; absent when the cure stands still."
       },
       "earlyH": {
-        "type": "number"
+        "type": "number",
+        "description": "Earliest hours to reckon with."
       },
       "lateH": {
-        "type": "number"
+        "type": "number",
+        "description": "Latest hours to reckon with."
       },
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "When it is likely reached (RFC 3339), where a start was stated."
       },
       "reason": {
         "type": "string",
@@ -7983,10 +8946,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The form money takes in JSON.",
     "properties": {
       "amount": {
-        "type": "string"
+        "type": "string",
+        "description": "Exact decimal text, such as `1234.50`."
       },
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "ISO 4217 code that the amount is in."
       }
     },
     "required": [
@@ -8002,7 +8967,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CoringCorePiece"
-        }
+        },
+        "description": "The pieces, in the order they are bedded."
       },
       "solidFills": {
         "type": "array",
@@ -8012,10 +8978,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Places that take no core. Never under or over a piece."
       },
       "division": {
-        "$ref": "#/components/schemas/MosaicDivision"
+        "$ref": "#/components/schemas/MosaicDivision",
+        "description": "How many pieces, and why so many."
       },
       "netAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of all pieces."
       },
       "regionAreaM2": {
         "type": "number",
@@ -8030,10 +8998,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Filled solid, each place as often as it takes the place of a layer."
       },
       "solidVolumeL": {
-        "type": "number"
+        "type": "number",
+        "description": "Volume that is filled solid in place of core."
       },
       "jointLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of all joints between pieces."
       },
       "jointOnSupportM": {
         "type": "number",
@@ -8043,13 +9013,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/MosaicFinding"
-        }
+        },
+        "description": "What about the pieces deserves attention."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "Limits of a piece that nobody stated."
       }
     },
     "required": [
@@ -8098,7 +9070,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Largest pieces first."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the core is cut into this many pieces."
       }
     },
     "required": [
@@ -8120,14 +9093,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "joint-on-support",
           "much-filled-solid",
           "order-not-proven"
-        ]
+        ],
+        "description": "What was found about the pieces."
       },
       "opening": {
         "type": "string",
         "description": "The opening it is about; absent when it is about all of them."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "It in a sentence."
       }
     },
     "required": [
@@ -8139,19 +9114,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the value."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the value."
       },
       "value": {
-        "type": "number"
+        "type": "number",
+        "description": "The value, in `unit`."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit that the value is in."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What goes with the value."
       }
     },
     "required": [
@@ -8166,7 +9146,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The only answer that ever holds the key itself.",
     "properties": {
       "key": {
-        "type": "string"
+        "type": "string",
+        "description": "The key itself; shown this once."
       },
       "prefix": {
         "type": "string",
@@ -8185,7 +9166,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "platform-operator",
             "surveyor"
           ]
-        }
+        },
+        "description": "What its holder may do; see the table of roles."
       },
       "scopes": {
         "type": "array",
@@ -8214,17 +9196,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The key in whose place this one was made."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the key; not the key itself."
       },
       "organisationId": {
-        "type": "string"
+        "type": "string",
+        "description": "Organisation the key belongs to."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "What the key is used for; stands in histories."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the key was made (RFC 3339)."
       },
       "expiresAt": {
         "type": "string",
@@ -8235,7 +9220,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "To the minute; absent for a key that was never used."
       },
       "revokedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it stopped counting (RFC 3339); absent while it counts."
       }
     },
     "required": [
@@ -8254,17 +9240,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A new organisation with the key that runs it; from here on, nobody outside can make another.",
     "properties": {
       "adminKey": {
-        "$ref": "#/components/schemas/NewKey"
+        "$ref": "#/components/schemas/NewKey",
+        "description": "First key of the organisation; its text is shown this once."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the organisation."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the organisation, as its documents show it."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the organisation was made (RFC 3339)."
       }
     },
     "required": [
@@ -8283,10 +9272,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "`whsec_` and base64 of 32 random bytes."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the endpoint."
       },
       "url": {
-        "type": "string"
+        "type": "string",
+        "description": "Where events are posted to."
       },
       "types": {
         "type": "array",
@@ -8300,11 +9291,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "operation.done",
             "order.made"
           ]
-        }
+        },
+        "description": "Events that the endpoint is told of."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the endpoint was made (RFC 3339)."
       },
       "disabledBecause": {
         "type": "string",
@@ -8332,7 +9324,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "moisture",
           "plug",
           "sounding"
-        ]
+        ],
+        "description": "What to do there: tap, hold a meter, or drill a plug."
       },
       "at": {
         "type": "array",
@@ -8340,14 +9333,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where to take it, [xMm, yMm]."
       },
       "chance": {
         "type": "number",
         "description": "Chance of bad core there, as far as is known."
       },
       "minutes": {
-        "type": "number"
+        "type": "number",
+        "description": "Time that it takes."
       },
       "worthH": {
         "type": "number",
@@ -8390,10 +9385,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "now": {
-            "type": "number"
+            "type": "number",
+            "description": "Spread of the bad area as it is known."
           },
           "after": {
-            "type": "number"
+            "type": "number",
+            "description": "Spread expected when the readings are taken."
           }
         },
         "required": [
@@ -8410,7 +9407,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "What was taken about the value of a reading."
       }
     },
     "required": [
@@ -8428,7 +9426,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Its assumptions stand among those of the estimate.",
     "properties": {
       "advice": {
-        "$ref": "#/components/schemas/EstimateFinding"
+        "$ref": "#/components/schemas/EstimateFinding",
+        "description": "Whether more readings would pay."
       },
       "readings": {
         "type": "array",
@@ -8453,10 +9452,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "now": {
-            "type": "number"
+            "type": "number",
+            "description": "Spread of the bad area as it is known."
           },
           "after": {
-            "type": "number"
+            "type": "number",
+            "description": "Spread expected when the readings are taken."
           }
         },
         "required": [
@@ -8502,10 +9503,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the piece worth keeping."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the piece worth keeping."
       }
     },
     "required": [
@@ -8518,7 +9521,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "In two stages: what is known at a firm price, what is not by rates.",
     "properties": {
       "stageZero": {
-        "$ref": "#/components/schemas/StageZero"
+        "$ref": "#/components/schemas/StageZero",
+        "description": "Opening and mapping, priced by itself."
       },
       "unitRates": {
         "type": "array",
@@ -8534,20 +9538,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "hole",
                 "opened-m2",
                 "visit"
-              ]
+              ],
+              "description": "Code of the rate."
             },
             "what": {
-              "type": "string"
+              "type": "string",
+              "description": "What the rate is for."
             },
             "unit": {
-              "type": "string"
+              "type": "string",
+              "description": "Unit that it is paid by."
             },
             "quantity": {
               "type": "number",
               "description": "In this estimate."
             },
             "rate": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Price for one unit."
             }
           },
           "required": [
@@ -8564,23 +9572,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "percent": {
-            "type": "number"
+            "type": "number",
+            "description": "Percent above the price."
           },
           "labourH": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours above the planned ones."
           },
           "basis": {
-            "type": "string"
+            "type": "string",
+            "description": "Why so much."
           }
         },
         "required": [
           "percent",
           "labourH",
           "basis"
-        ]
+        ],
+        "description": "How far work may go on without asking."
       },
       "holdPoint": {
-        "type": "string"
+        "type": "string",
+        "description": "Where work stops until the customer has agreed."
       }
     },
     "required": [
@@ -8621,16 +9634,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the old skin."
       },
       "alongNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stiffness of the old skin fore and aft."
       },
       "acrossNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stiffness of the old skin athwart."
       },
       "shearNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stiffness of the old skin in shear."
       },
       "strengthNPerMm": {
         "type": "array",
@@ -8640,14 +9657,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "In the order tension along, compression along, tension across, compression across."
       },
       "isGuessed": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether its plies were guessed from the thickness."
       },
       "alongLowNPerMm": {
         "type": "number",
         "description": "Where guessed: stiffness along of the weakest and the strongest likely build."
       },
       "alongHighNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stiffness it might have if the guess is low."
       }
     },
     "required": [
@@ -8667,28 +9686,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "With the pull of the skin between held edges, where the sag is large."
       },
       "clampStressMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Stress in the inner skin where it is held."
       },
       "linearClampSagMm": {
         "type": "number",
         "description": "Plate bending alone."
       },
       "personSagMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Sag under one person."
       },
       "personStressMPa": {
         "type": "number",
         "description": "Plate bending alone: an upper bound where the sag is large."
       },
       "usableStressMPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Stress that the inner skin may take."
       },
       "isLargeDeflection": {
         "type": "boolean",
         "description": "Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges."
       },
       "propsNeeded": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether props are needed before somebody steps on it."
       },
       "propSpacingMm": {
         "type": "number",
@@ -8702,7 +9725,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "How to work on the open deck."
       }
     },
     "required": [
@@ -8722,10 +9746,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "label": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the opening on drawings."
       },
       "area": {
-        "$ref": "#/components/schemas/Area"
+        "$ref": "#/components/schemas/Area",
+        "description": "Edge of the opening."
       },
       "sawLine": {
         "type": "array",
@@ -8740,13 +9766,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Corners of the saw line before rounding, measured from the datum corner of the panel."
       },
       "cornerRadiusMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Radius to round the corners to."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the opening."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of its saw cuts."
       },
       "cutDepthMm": {
         "type": "number",
@@ -8756,10 +9785,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Area"
-        }
+        },
+        "description": "Where core is taken from under the edge."
       },
       "undercutAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "How much core is taken from under the edge."
       },
       "coreStays": {
         "type": "array",
@@ -8769,16 +9800,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Sound core in the opening that is left where it is."
       },
       "coreStaysAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Sound core that stays in the opening."
       },
       "taperBand": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Area"
-        }
+        },
+        "description": "Where the old skin is ground."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the opening has this form."
       }
     },
     "required": [
@@ -8808,10 +9842,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "From the largest to the smallest."
       },
       "panelAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the whole panel."
       },
       "openedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area whose outer skin comes off."
       },
       "retained": {
         "type": "array",
@@ -8821,16 +9857,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Skin that stays: with the openings it is the whole panel."
       },
       "retainedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of opened skin that is bedded again."
       },
       "undercutAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Core taken out under skin that stays."
       },
       "taperBandAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of old skin that is ground to a taper."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the cuts to saw."
       },
       "splitLengthM": {
         "type": "number",
@@ -8841,7 +9881,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Absent when no depth is safe; a finding of severity `stop` says why."
       },
       "taperWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the ground taper."
       },
       "insetMm": {
         "type": "number",
@@ -8858,13 +9899,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/FittingInScope"
-        }
+        },
+        "description": "Fittings that the openings touch."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ExtentFinding"
-        }
+        },
+        "description": "What about the openings deserves attention."
       },
       "assumptions": {
         "type": "array",
@@ -8874,7 +9917,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Defaults that were used, each with its reason and source."
       },
       "figures": {
-        "$ref": "#/components/schemas/PlanFigures"
+        "$ref": "#/components/schemas/PlanFigures",
+        "description": "The plan's areas and lengths with their derivations."
       }
     },
     "required": [
@@ -8900,37 +9944,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "An operation ended: with a result, or with a reason why there is none.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this ending of an operation, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the operation ended (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "operation.done"
-        ]
+        ],
+        "description": "Work that was answered later has ended."
       },
       "data": {
         "$ref": "#/components/schemas/OperationNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The operation and how it ended; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "OperationNamed": {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the operation that ended."
       },
       "href": {
         "type": "string",
@@ -8941,7 +9987,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "done",
           "failed"
-        ]
+        ],
+        "description": "How it ended."
       }
     },
     "required": [
@@ -8955,16 +10002,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "The members of an RFC 9457 problem document that outlast the request.",
     "properties": {
       "type": {
-        "type": "string"
+        "type": "string",
+        "description": "Address of a page that explains the kind of problem."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Kind of problem in words."
       },
       "status": {
-        "type": "number"
+        "type": "number",
+        "description": "HTTP status that the request would have had."
       },
       "detail": {
-        "type": "string"
+        "type": "string",
+        "description": "What went wrong this time."
       },
       "errors": {
         "type": "array",
@@ -8974,7 +10025,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What must be put right, each with its place in the request that was accepted."
       },
       "errorCount": {
-        "type": "number"
+        "type": "number",
+        "description": "How many faults were found, where the request was at fault."
       }
     },
     "required": [
@@ -8988,10 +10040,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "href": {
-        "type": "string"
+        "type": "string",
+        "description": "Address of what was made."
       },
       "mediaType": {
-        "type": "string"
+        "type": "string",
+        "description": "Media type of what was made."
       }
     },
     "required": [
@@ -9003,30 +10057,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "An order to a supplier was written.",
     "properties": {
+      "id": {
+        "type": "string",
+        "description": "Id of the event of this order, the same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "When the order was written (RFC 3339)."
+      },
       "type": {
         "type": "string",
         "enum": [
           "order.made"
-        ]
+        ],
+        "description": "An order for a supplier was written."
       },
       "data": {
         "$ref": "#/components/schemas/OrderNamed",
-        "description": "Thin: what it names is fetched from its address."
-      },
-      "id": {
-        "type": "string",
-        "description": "The same at each attempt to deliver it."
-      },
-      "timestamp": {
-        "type": "string",
-        "description": "RFC 3339 instant at which it happened."
+        "description": "The order and its supplier; what it names is fetched from its address."
       }
     },
     "required": [
-      "type",
-      "data",
       "id",
-      "timestamp"
+      "timestamp",
+      "type",
+      "data"
     ]
   },
   "OrderNamed": {
@@ -9057,14 +10112,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the organisation."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the organisation, as its documents show it."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the organisation was made (RFC 3339)."
       }
     },
     "required": [
@@ -9085,13 +10142,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Address and contacts under the name, line by line."
       },
       "logoDescription": {
-        "type": "string"
+        "type": "string",
+        "description": "Words for those who cannot see the logo."
       },
       "logo": {
-        "$ref": "#/components/schemas/LogoLink"
+        "$ref": "#/components/schemas/LogoLink",
+        "description": "The logo; absent when none was set."
       }
     },
     "required": [
@@ -9106,11 +10166,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Organisation"
-        }
+        },
+        "description": "All organisations, in the order they were made."
       },
       "nextCursor": {
         "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
+        "description": "Give it as `cursor` for more organisations; absent on the last page."
       }
     },
     "required": [
@@ -9155,7 +10216,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "not-restored",
           "restored"
-        ]
+        ],
+        "description": "Whether the repair restores what the deck had."
       },
       "shortfalls": {
         "type": "array",
@@ -9175,7 +10237,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/StateAnswer"
-        }
+        },
+        "description": "The deck in each state: as built, found, opened, repaired."
       },
       "ratios": {
         "type": "array",
@@ -9185,37 +10248,43 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "As built over repaired: at least 1 means that the repair gives back what there was."
       },
       "opened": {
-        "$ref": "#/components/schemas/OpenSkinAnswer"
+        "$ref": "#/components/schemas/OpenSkinAnswer",
+        "description": "What the open deck may carry meanwhile."
       },
       "fittings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PanelCheckItem"
-        }
+        },
+        "description": "Checks of the fittings."
       },
       "loads": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LoadResult"
-        }
+        },
+        "description": "Loads that the states were compared under."
       },
       "cautions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PanelCaution"
-        }
+        },
+        "description": "Cautions about standing and working on the deck."
       },
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/AskingAssumption"
-        }
+          "$ref": "#/components/schemas/PanelAssumption"
+        },
+        "description": "Figures of the comparison that nobody stated."
       },
       "limits": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the comparison does not say."
       },
       "truncation": {
         "type": "number",
@@ -9244,11 +10313,44 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "truncation"
     ]
   },
+  "PanelAssumption": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "JSON Pointer to what was not stated about the panel."
+      },
+      "meaning": {
+        "type": "string",
+        "description": "What about the panel was taken."
+      },
+      "value": {
+        "type": "string",
+        "description": "The value taken, as text."
+      },
+      "because": {
+        "type": "string",
+        "description": "Why the panel check takes it."
+      },
+      "source": {
+        "type": "string",
+        "description": "Source of the value taken."
+      }
+    },
+    "required": [
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
+    ]
+  },
   "PanelCaution": {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the caution."
       },
       "severity": {
         "type": "string",
@@ -9256,16 +10358,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "caution",
           "danger",
           "warning"
-        ]
+        ],
+        "description": "How bad it can become."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "What to beware of."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Which fact calls for the caution."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Where the caution comes from."
       }
     },
     "required": [
@@ -9285,10 +10391,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Names this check among all, such as `repaired:person:core-shear`; its derivation has the same key."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the panel's check."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the panel's check."
       },
       "state": {
         "type": "string",
@@ -9297,22 +10405,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "as-found",
           "opened",
           "repaired"
-        ]
+        ],
+        "description": "State of the deck that is checked."
       },
       "load": {
-        "type": "string"
+        "type": "string",
+        "description": "Load that it is checked under."
       },
       "fitting": {
-        "type": "string"
+        "type": "string",
+        "description": "Fitting that it is checked at."
       },
       "demand": {
-        "type": "number"
+        "type": "number",
+        "description": "What the panel must bear or keep to."
       },
       "capacity": {
-        "type": "number"
+        "type": "number",
+        "description": "What the panel can bear or is allowed."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the panel's demand and capacity."
       },
       "utilisation": {
         "type": "number",
@@ -9324,20 +10438,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "Verdict of the panel's check."
       },
       "governs": {
-        "type": "string"
+        "type": "string",
+        "description": "What in the panel decides."
       },
       "remedy": {
         "type": "string",
         "description": "What would make it pass."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Source of the panel's requirement."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why there is no figure, where there is none."
       },
       "asBuilt": {
         "$ref": "#/components/schemas/BuiltCheck",
@@ -9476,7 +10594,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "not-restored",
           "restored"
-        ]
+        ],
+        "description": "Whether the deck is as good as it was."
       },
       "shortfalls": {
         "type": "array",
@@ -9498,19 +10617,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Length and width of the panel between supports."
       },
       "loads": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/NamedValue"
-        }
+        },
+        "description": "Loads that the deck is compared under."
       },
       "states": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PanelState"
-        }
+        },
+        "description": "The deck before, open and after."
       },
       "ratios": {
         "type": "array",
@@ -9523,7 +10645,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the comparison leaves out."
       }
     },
     "required": [
@@ -9547,16 +10670,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "as-found",
           "opened",
           "repaired"
-        ]
+        ],
+        "description": "As built, as found, opened or repaired."
       },
       "bendingXNmm": {
-        "type": "number"
+        "type": "number",
+        "description": "Bending stiffness of the deck fore and aft."
       },
       "bendingYNmm": {
-        "type": "number"
+        "type": "number",
+        "description": "Bending stiffness of the deck athwart."
       },
       "shearNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Shear stiffness of the deck."
       },
       "deflections": {
         "type": "array",
@@ -9564,10 +10691,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "load": {
-              "type": "string"
+              "type": "string",
+              "description": "Load under which the deck sags."
             },
             "deflectionMm": {
-              "type": "number"
+              "type": "number",
+              "description": "Greatest sag under it."
             }
           },
           "required": [
@@ -9578,13 +10707,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Only those that linear plate theory can stand for; `note` says which are left out."
       },
       "governs": {
-        "type": "string"
+        "type": "string",
+        "description": "What is nearest to its limit in this state."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "How near: demand over capacity."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to know about this state."
       }
     },
     "required": [
@@ -9613,13 +10745,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "parts": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Parts that wear counts on."
       },
       "depreciation": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Wear of the parts they replace."
       },
       "remaining": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What is left of the price."
       }
     },
     "required": [
@@ -9647,19 +10782,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "place": {
-        "type": "string"
+        "type": "string",
+        "description": "What is found at the place."
       },
       "badAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Bad area to be expected there."
       },
       "rung": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the rung."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the rung."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the rung stands where it stands."
       }
     },
     "required": [
@@ -9675,7 +10815,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One piece where it lies, in the coordinates of its sheet (mm).",
     "properties": {
       "pieceId": {
-        "type": "string"
+        "type": "string",
+        "description": "Piece that is placed."
       },
       "copy": {
         "type": "number",
@@ -9691,7 +10832,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "How far the turned piece is moved, [xMm, yMm]."
       },
       "outline": {
         "type": "array",
@@ -9702,7 +10844,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the piece where it lies."
       },
       "holes": {
         "type": "array",
@@ -9716,7 +10859,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Holes of the piece where they lie."
       },
       "cutOrder": {
         "type": "number",
@@ -9737,28 +10881,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "openedArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the opened area."
       },
       "retainedArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the skin bedded again."
       },
       "undercutArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the undercut area."
       },
       "taperBandArea": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the ground area."
       },
       "cutLength": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the length of cuts."
       },
       "splitLength": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the length of cuts between skin pieces."
       },
       "taperWidth": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the taper's width."
       },
       "cutDepth": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the saw's depth."
       }
     },
     "required": [
@@ -9776,10 +10928,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Everything that stands on one card beside the pot.",
     "properties": {
       "number": {
-        "type": "number"
+        "type": "number",
+        "description": "Number of the pot, from 1, in the order of mixing."
       },
       "stepIndex": {
-        "type": "number"
+        "type": "number",
+        "description": "Step that the pot is for, by its place in the request."
       },
       "step": {
         "type": "string",
@@ -9798,55 +10952,70 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "top-laminate",
           "undercut",
           "weave-fill"
-        ]
+        ],
+        "description": "Kind of step that the pot is for."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of that step."
       },
       "resinG": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin in the pot."
       },
       "hardenerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Hardener in the pot."
       },
       "fillerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Filler in the pot."
       },
       "filler": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the filler in the pot."
       },
       "mixedG": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of resin and hardener mixed."
       },
       "mixedMl": {
-        "type": "number"
+        "type": "number",
+        "description": "Volume of resin and hardener mixed."
       },
       "weigh": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Weighing"
-        }
+        },
+        "description": "What goes on the scale, in order."
       },
       "pumps": {
-        "type": "string"
+        "type": "string",
+        "description": "The same in strokes of a metering pump, where its stroke was stated."
       },
       "covers": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Pieces or places that the pot is enough for."
       },
       "spreadMin": {
-        "type": "number"
+        "type": "number",
+        "description": "Time that spreading the pot takes."
       },
       "useWithinMin": {
-        "type": "number"
+        "type": "number",
+        "description": "Time from mixing within which the pot must be spread out."
       },
       "potLifeMin": {
-        "type": "number"
+        "type": "number",
+        "description": "Time until the pot would gel, left in the cup."
       },
       "forgottenPotPeakC": {
-        "type": "number"
+        "type": "number",
+        "description": "Temperature that a pot left standing may reach."
       },
       "limitedBy": {
         "type": "string",
@@ -9856,7 +11025,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "pot-life",
           "pot-size",
           "whole-step"
-        ]
+        ],
+        "description": "What kept the pot from being larger."
       },
       "edgeOpenMin": {
         "type": "number",
@@ -9925,22 +11095,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Cuts round what stays within the opening."
       },
       "cornerRadiusMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Radius that the corners are cut to."
       },
       "marking": {
-        "$ref": "#/components/schemas/MarkingOut"
+        "$ref": "#/components/schemas/MarkingOut",
+        "description": "How to mark the cuts out on deck with a tape."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of skin that the opening takes off."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the opening's cuts."
       },
       "cutDepthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Depth to set the saw to; absent when the skin is not known."
       },
       "undercut": {
         "type": "array",
@@ -9950,19 +11126,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Bad core under skin that stays."
       },
       "undercutAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Core taken out from under the opening's edges."
       },
       "undercutReachMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Farthest reach under the edge."
       },
       "taperBand": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Polygon"
-        }
+        },
+        "description": "Old skin round the opening that is ground."
       },
       "taperBandAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of that band."
       },
       "skinPieces": {
         "type": "array",
@@ -9970,16 +11150,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "label": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the piece of skin."
             },
             "area": {
               "type": "array",
               "items": {
                 "$ref": "#/components/schemas/Polygon"
-              }
+              },
+              "description": "Edge of the piece of skin."
             },
             "areaM2": {
-              "type": "number"
+              "type": "number",
+              "description": "Area of the piece of skin."
             }
           },
           "required": [
@@ -9987,7 +11170,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "area",
             "areaM2"
           ]
-        }
+        },
+        "description": "Pieces the skin comes off in."
       },
       "splits": {
         "type": "array",
@@ -10003,13 +11187,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Cuts that part the skin into pieces, each from point to point."
       },
       "joins": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Join"
-        }
+        },
+        "description": "Openings that were made into this one, with the reason."
       },
       "form": {
         "type": "string",
@@ -10018,10 +11204,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "octagon",
           "outline",
           "rectangle"
-        ]
+        ],
+        "description": "Form of the opening."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why this form was chosen."
       }
     },
     "required": [
@@ -10050,14 +11238,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the planned task."
       },
       "operation": {
         "type": "string",
         "description": "Code of the operation it is a cycle of, or its own."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the planned task does."
       },
       "phase": {
         "type": "string",
@@ -10070,7 +11260,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "prepare",
           "refit",
           "survey"
-        ]
+        ],
+        "description": "Part of the job that the task belongs to."
       },
       "skill": {
         "type": "string",
@@ -10079,7 +11270,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "general",
           "laminator",
           "rigger"
-        ]
+        ],
+        "description": "Skill that the task needs."
       },
       "gate": {
         "type": "string",
@@ -10088,13 +11280,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "dry-deck",
           "none",
           "resin"
-        ]
+        ],
+        "description": "What the weather must allow for the task."
       },
       "startAt": {
-        "type": "string"
+        "type": "string",
+        "description": "Planned start (RFC 3339)."
       },
       "endAt": {
-        "type": "string"
+        "type": "string",
+        "description": "Planned end (RFC 3339)."
       },
       "readyAt": {
         "type": "string",
@@ -10105,17 +11300,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Days since the start date began, local."
       },
       "endDay": {
-        "type": "number"
+        "type": "number",
+        "description": "When the work of the task ends, in days from the start of the plan."
       },
       "labourH": {
-        "type": "number"
+        "type": "number",
+        "description": "Mean hours of work in the task."
       },
       "hands": {
         "type": "number",
         "description": "How many work on it at once."
       },
       "waitH": {
-        "type": "number"
+        "type": "number",
+        "description": "Wait that follows the task."
       },
       "waitKind": {
         "type": "string",
@@ -10125,7 +11323,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "elapsed",
           "hold",
           "none"
-        ]
+        ],
+        "description": "Reason of that wait."
       },
       "isCritical": {
         "type": "boolean",
@@ -10136,16 +11335,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Share of the simulated calendars in which it decided the finish."
       },
       "startsBecause": {
-        "type": "string"
+        "type": "string",
+        "description": "What holds the task back until its start."
       },
       "isHoldPoint": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether somebody must agree before work goes on."
       },
       "after": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Codes of the tasks it follows."
       }
     },
     "required": [
@@ -10178,7 +11380,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "plug"
-        ]
+        ],
+        "description": "Says that a core plug was drilled."
       },
       "condition": {
         "type": "string",
@@ -10188,19 +11391,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "dry-sound",
           "rotten",
           "wet-bonded"
-        ]
+        ],
+        "description": "What the core in the plug was like."
       },
       "moisturePercent": {
-        "type": "number"
+        "type": "number",
+        "description": "Moisture of the plug by mass of dry core."
       },
       "outerSkinMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Outer skin as measured on the plug."
       },
       "innerSkinMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Inner skin as measured on the plug."
       },
       "coreMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Core as measured on the plug."
       },
       "at": {
         "type": "array",
@@ -10208,7 +11416,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where it was tapped, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -10225,43 +11434,55 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "order": {
-        "type": "number"
+        "type": "number",
+        "description": "Place in the order of laying, from 1."
       },
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the glass."
       },
       "materialName": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the glass."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness when cured."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Glass to cut, without waste."
       },
       "outline": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Area"
-        }
+        },
+        "description": "Shape to cut."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width, where the ply is a strip."
       },
       "rollLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length off the roll."
       },
       "rollWidthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of that roll."
       },
       "glassKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of the glass."
       },
       "resinKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of resin that it takes."
       },
       "orientationDeg": {
-        "type": "number"
+        "type": "number",
+        "description": "Direction of the warp against fore and aft."
       }
     },
     "required": [
@@ -10291,7 +11512,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Outer ring, points in order."
       },
       "holes": {
         "type": "array",
@@ -10305,7 +11527,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "Rings that are left out."
       }
     },
     "required": [
@@ -10324,13 +11547,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "jacks",
           "vacuum",
           "weights"
-        ]
+        ],
+        "description": "The way of pressing judged."
       },
       "availableKPa": {
-        "type": "number"
+        "type": "number",
+        "description": "Pressure that this way can give."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Needed pressure over what this way gives; above 1 it is too weak."
       },
       "verdict": {
         "type": "string",
@@ -10338,10 +11564,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "Whether this way will do."
       },
       "restsOn": {
-        "type": "string"
+        "type": "string",
+        "description": "What carries the force of this way."
       },
       "onInnerSkinKPa": {
         "type": "number",
@@ -10356,25 +11584,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "One after another, where a crew cannot press the whole opening at once."
       },
       "evenness": {
-        "type": "string"
+        "type": "string",
+        "description": "How evenly it presses."
       },
       "quantities": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PressQuantity"
-        }
+        },
+        "description": "What this way would take."
       },
       "reasons": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What speaks for it or against it."
       },
       "refusals": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Why it cannot be used here at all."
       }
     },
     "required": [
@@ -10392,19 +11624,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "What is counted for the pressing."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of what is counted."
       },
       "value": {
-        "type": "number"
+        "type": "number",
+        "description": "How much of it."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the count or measure."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to heed about it."
       }
     },
     "required": [
@@ -10426,10 +11663,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "not-established",
           "not-restored",
           "restored"
-        ]
+        ],
+        "description": "How the repaired deck compares with the old one."
       },
       "sentence": {
-        "type": "string"
+        "type": "string",
+        "description": "The comparison in a sentence."
       },
       "shortfalls": {
         "type": "array",
@@ -10478,29 +11717,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Absent where the deck stays closed."
       },
       "openedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Skin that comes off, in all openings."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of all saw cuts."
       },
       "plyCount": {
-        "type": "number"
+        "type": "number",
+        "description": "Plies of the new skin."
       },
       "mixedResinL": {
-        "type": "number"
+        "type": "number",
+        "description": "Mixed resin with losses."
       },
       "labourLikelyH": {
         "type": "number",
         "description": "Sum of the labour lines: each at its likely hours."
       },
       "labourH": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Hours of work, as a spread."
       },
       "workingDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days of work, as a spread."
       },
       "calendarDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days from start to end, waits included, as a spread."
       }
     },
     "required": [
@@ -10518,13 +11764,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "label": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the opening on drawings."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the opening has this form."
       },
       "area": {
-        "$ref": "#/components/schemas/Area"
+        "$ref": "#/components/schemas/Area",
+        "description": "Edge of the opening."
       },
       "sawLine": {
         "type": "array",
@@ -10539,10 +11788,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Corners of the saw line before rounding, measured from the datum corner of the panel."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the opening."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of its saw cuts."
       },
       "cutDepthMm": {
         "type": "number",
@@ -10571,10 +11822,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Code of the draft."
       },
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of the changed prices."
       },
       "percent": {
-        "type": "string"
+        "type": "string",
+        "description": "By how much they changed, as decimal text."
       },
       "chosenCount": {
         "type": "number",
@@ -10601,10 +11854,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "rollUp": {
-        "$ref": "#/components/schemas/CostRollUp"
+        "$ref": "#/components/schemas/CostRollUp",
+        "description": "Lines, loadings and taxes."
       },
       "risk": {
-        "$ref": "#/components/schemas/CostRisk"
+        "$ref": "#/components/schemas/CostRisk",
+        "description": "Spread of the price; absent when it was not asked for."
       }
     },
     "required": [
@@ -10657,7 +11912,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "probability": {
-        "type": "number"
+        "type": "number",
+        "description": "Chance of bad core along this edge."
       },
       "areas": {
         "type": "array",
@@ -10667,7 +11923,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Where core is bad with at least this probability."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area within this edge."
       }
     },
     "required": [
@@ -10680,7 +11937,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "stepMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Distance between the places of the map."
       },
       "rangeMm": {
         "type": "number",
@@ -10690,10 +11948,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "falseAlarmShare": {
-            "type": "number"
+            "type": "number",
+            "description": "Share of sound places that sound dull."
           },
           "missedShare": {
-            "type": "number"
+            "type": "number",
+            "description": "Share of bad places that ring clear."
           },
           "hangingTogether": {
             "type": "number",
@@ -10711,13 +11971,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "overSoundShare": {
-            "type": "number"
+            "type": "number",
+            "description": "Mean reading over sound core, as a share of the meter's span."
           },
           "overBadShare": {
-            "type": "number"
+            "type": "number",
+            "description": "Mean reading over bad core, as a share of the meter's span."
           },
           "sdShare": {
-            "type": "number"
+            "type": "number",
+            "description": "Scatter of readings, as a share of the meter's span."
           }
         },
         "required": [
@@ -10738,17 +12001,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "type": "number"
               },
               "minItems": 2,
-              "maxItems": 2
+              "maxItems": 2,
+              "description": "Middle of the cell, [xMm, yMm]."
             },
             "chance": {
-              "type": "number"
+              "type": "number",
+              "description": "Chance that the core is bad there."
             }
           },
           "required": [
             "at",
             "chance"
           ]
-        }
+        },
+        "description": "Places with their chances."
       }
     },
     "required": [
@@ -10809,7 +12075,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "unusable-text",
           "wrong-unit",
           "wrong-zone"
-        ]
+        ],
+        "description": "Stable code of the problem."
       },
       "at": {
         "type": "string",
@@ -10829,7 +12096,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "number"
             }
           ]
-        }
+        },
+        "description": "What the sentence of the problem is made of."
       }
     },
     "required": [
@@ -10845,19 +12113,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "code": {
-            "type": "string"
+            "type": "string",
+            "description": "Code of the planned resin."
           },
           "name": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the planned resin."
           },
           "hardener": {
-            "type": "string"
+            "type": "string",
+            "description": "Code of the planned hardener."
           },
           "hardenerName": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the planned hardener."
           },
           "why": {
-            "type": "string"
+            "type": "string",
+            "description": "Why they suit the work and its warmth."
           }
         },
         "required": [
@@ -10866,19 +12139,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "hardener",
           "hardenerName",
           "why"
-        ]
+        ],
+        "description": "Resin and hardener that the work is planned with."
       },
       "demands": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ResinStep"
-        }
+        },
+        "description": "Mix that each step takes."
       },
       "batches": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/BatchCard"
-        }
+        },
+        "description": "A card for each pot."
       },
       "findings": {
         "type": "array",
@@ -10895,7 +12171,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CureMilestones"
-        }
+        },
+        "description": "When each mix can be worked on."
       },
       "gates": {
         "type": "array",
@@ -10903,27 +12180,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "step": {
-              "type": "string"
+              "type": "string",
+              "description": "Step that waits."
             },
             "requires": {
               "type": "array",
               "items": {
                 "type": "string"
-              }
+              },
+              "description": "What it waits for, in words."
             }
           },
           "required": [
             "step",
             "requires"
           ]
-        }
+        },
+        "description": "What each step waits for."
       },
       "weather": {
         "$ref": "#/components/schemas/WeatherSection",
         "description": "When each step may start; only with a forecast. Without one the gates say what to require."
       },
       "calendar": {
-        "$ref": "#/components/schemas/CalendarSection"
+        "$ref": "#/components/schemas/CalendarSection",
+        "description": "Tasks and days."
       }
     },
     "required": [
@@ -10936,23 +12217,44 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "calendar"
     ]
   },
+  "Proven": {
+    "type": "object",
+    "description": "The search went to its end.",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "proven"
+        ],
+        "description": "Says that no cheaper basket exists."
+      }
+    },
+    "required": [
+      "kind"
+    ]
+  },
   "ProvenanceStamp": {
     "type": "object",
     "properties": {
       "engineVersion": {
-        "type": "string"
+        "type": "string",
+        "description": "Version of the program."
       },
       "edition": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the catalogue's edition."
       },
       "catalogueHash": {
-        "type": "string"
+        "type": "string",
+        "description": "Hash of the edition's content."
       },
       "priceList": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the price list that the lines were priced from."
       },
       "labourRates": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the labour rates."
       }
     },
     "required": [
@@ -10968,19 +12270,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A quantity that nobody has measured yet, with the price that the measured one will have.",
     "properties": {
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum that is set aside."
       },
       "quantity": {
-        "type": "number"
+        "type": "number",
+        "description": "Quantity that it is enough for."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of that quantity."
       },
       "unitPrice": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price at which it is measured later."
       },
       "basis": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the sum is set aside."
       }
     },
     "required": [
@@ -10999,7 +12306,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "RFC 3339 instant from which it counts; absent when that is at once."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Edition that the event tells of."
       },
       "href": {
         "type": "string",
@@ -11016,7 +12324,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A key that stands in a page for everybody to read: it makes estimates and lists none.",
     "properties": {
       "key": {
-        "type": "string"
+        "type": "string",
+        "description": "The key, which may stand in a page."
       },
       "origins": {
         "type": "array",
@@ -11042,17 +12351,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The edition it estimates with; whichever is current when absent."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the key; not the key itself."
       },
       "organisationId": {
-        "type": "string"
+        "type": "string",
+        "description": "Organisation the key belongs to."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "What the key is used for; stands in histories."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the key was made (RFC 3339)."
       },
       "expiresAt": {
         "type": "string",
@@ -11063,7 +12375,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "To the minute; absent for a key that was never used."
       },
       "revokedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When it stopped counting (RFC 3339); absent while it counts."
       }
     },
     "required": [
@@ -11085,11 +12398,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PublishableKey"
-        }
+        },
+        "description": "Publishable keys of the organisation."
       },
       "nextCursor": {
         "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
+        "description": "Give it as `cursor` for more publishable keys; absent on the last page."
       }
     },
     "required": [
@@ -11101,13 +12415,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Three points of an uncertain number.",
     "properties": {
       "p10": {
-        "type": "number"
+        "type": "number",
+        "description": "Value that one case in ten stays below."
       },
       "p50": {
-        "type": "number"
+        "type": "number",
+        "description": "Value that half of the cases stay below."
       },
       "p90": {
-        "type": "number"
+        "type": "number",
+        "description": "Value that nine cases in ten stay below."
       }
     },
     "required": [
@@ -11123,7 +12440,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/QuantityRead"
-        }
+        },
+        "description": "The texts, in the order sent, each as it was understood."
       }
     },
     "required": [
@@ -11134,14 +12452,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The text as sent."
       },
       "value": {
         "type": "number",
         "description": "In the SI unit beside it, rounded once from the exact fraction to the nearest double."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit that was recognised."
       }
     },
     "required": [
@@ -11155,13 +12475,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Three points of one uncertain number.",
     "properties": {
       "p10": {
-        "type": "number"
+        "type": "number",
+        "description": "One job in ten comes to less."
       },
       "p50": {
-        "type": "number"
+        "type": "number",
+        "description": "Half of the jobs come to less."
       },
       "p90": {
-        "type": "number"
+        "type": "number",
+        "description": "Nine jobs in ten come to less."
       }
     },
     "required": [
@@ -11174,26 +12497,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "key": {
-        "type": "string"
+        "type": "string",
+        "description": "Names check and load together."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Check that repaired and built deck share."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of what is compared."
       },
       "load": {
-        "type": "string"
+        "type": "string",
+        "description": "Load that both are under."
       },
       "ratio": {
-        "type": "number"
+        "type": "number",
+        "description": "Repaired over built; 1 is as good as it was."
       },
       "asBuiltUtilisation": {
         "type": "number",
         "description": "Share of what is allowed that the deck as built used, and that the repair uses."
       },
       "repairedUtilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Demand over capacity of the repaired deck."
       }
     },
     "required": [
@@ -11213,7 +12542,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ReMeasuredItem"
-        }
+        },
+        "description": "What was measured anew, each at the agreed rate."
       },
       "measured": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -11228,13 +12558,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The items less the credit."
       },
       "authorisedH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours that the customer authorised beforehand."
       },
       "expectedH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours that the found extent now takes."
       },
       "isWithinAuthorisation": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the expected hours stay within the authorised ones."
       }
     },
     "required": [
@@ -11251,22 +12584,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit rate that was agreed."
       },
       "what": {
-        "type": "string"
+        "type": "string",
+        "description": "What is measured."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit that it is measured in."
       },
       "quantityAgreed": {
-        "type": "string"
+        "type": "string",
+        "description": "Quantity of the offer, as decimal text."
       },
       "quantityFound": {
-        "type": "string"
+        "type": "string",
+        "description": "Quantity found after opening, as decimal text."
       },
       "rate": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Agreed price of one unit."
       },
       "amount": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -11287,22 +12626,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "when": {
-        "type": "string"
+        "type": "string",
+        "description": "At which point of the work."
       },
       "before": {
-        "type": "string"
+        "type": "string",
+        "description": "What must not begin before."
       },
       "look": {
-        "type": "string"
+        "type": "string",
+        "description": "What to look at or measure."
       },
       "accept": {
-        "type": "string"
+        "type": "string",
+        "description": "What makes it good."
       },
       "by": {
-        "type": "string"
+        "type": "string",
+        "description": "Who should look."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Source of the point."
       }
     },
     "required": [
@@ -11318,59 +12663,71 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "taperWidthMm": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Width of the taper that the new plies step up."
       },
       "taperAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the taper."
       },
       "order": {
         "type": "string",
         "enum": [
           "largest-first",
           "smallest-first"
-        ]
+        ],
+        "description": "Whether the largest or the smallest ply is laid first."
       },
       "consequences": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What this order means for the work."
       },
       "plies": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LaidOutPly"
-        }
+        },
+        "description": "New plies in the order they are laid."
       },
       "stages": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Stage"
-        }
+        },
+        "description": "What is laid wet on wet before it must cool."
       },
       "glassKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Glass of all new plies."
       },
       "resinKg": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin of all new plies."
       },
       "largestPlyM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the largest ply in one piece."
       },
       "room": {
-        "$ref": "#/components/schemas/RoomCheck"
+        "$ref": "#/components/schemas/RoomCheck",
+        "description": "Whether the taper stays on the panel."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LaminateAssumption"
-        }
+        },
+        "description": "What was taken about plies and rolls."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the laminator should heed."
       }
     },
     "required": [
@@ -11400,33 +12757,40 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "engineVersion": {
-            "type": "string"
+            "type": "string",
+            "description": "Version of the program then."
           },
           "edition": {
-            "type": "string"
+            "type": "string",
+            "description": "Edition of the catalogue then."
           },
           "catalogueHash": {
-            "type": "string"
+            "type": "string",
+            "description": "Hash of that edition's content."
           }
         },
         "required": [
           "engineVersion",
           "edition",
           "catalogueHash"
-        ]
+        ],
+        "description": "What the stored estimate was made with."
       },
       "engineVersionNow": {
-        "type": "string"
+        "type": "string",
+        "description": "Version of the program that replayed it."
       },
       "isSameCatalogue": {
         "type": "boolean",
         "description": "False when the edition's content is no longer the one that was used."
       },
       "totalThen": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Total that was stored."
       },
       "totalNow": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Total that came out now."
       }
     },
     "required": [
@@ -11451,19 +12815,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "too-cold",
           "too-warm",
           "wind"
-        ]
+        ],
+        "description": "Which gate the requirement belongs to."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The requirement in words."
       },
       "limit": {
-        "type": "number"
+        "type": "number",
+        "description": "Value that must be kept."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the limit."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Source of the limit."
       }
     },
     "required": [
@@ -11478,43 +12847,54 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "resin": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the resin demanded."
       },
       "hardener": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the hardener demanded with it."
       },
       "partsByMass": {
-        "type": "number"
+        "type": "number",
+        "description": "Grams of hardener to 100 g of resin."
       },
       "partsByVolume": {
-        "type": "number"
+        "type": "number",
+        "description": "Millilitres of hardener to 100 ml of resin."
       },
       "mixedDensityGPerCm3": {
-        "type": "number"
+        "type": "number",
+        "description": "Density of resin and hardener mixed, without filler."
       },
       "steps": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/StepDemand"
-        }
+        },
+        "description": "Demand of each step of the work, in its order."
       },
       "totals": {
         "type": "object",
         "properties": {
           "netL": {
-            "type": "number"
+            "type": "number",
+            "description": "What ends up in the repair, without losses."
           },
           "wasteL": {
-            "type": "number"
+            "type": "number",
+            "description": "What stays in pots, rollers and brushes."
           },
           "totalL": {
-            "type": "number"
+            "type": "number",
+            "description": "What must be mixed in all."
           },
           "resinG": {
-            "type": "number"
+            "type": "number",
+            "description": "Resin component of the whole demand."
           },
           "hardenerG": {
-            "type": "number"
+            "type": "number",
+            "description": "Hardener component of the whole demand."
           },
           "fillers": {
             "type": "array",
@@ -11522,17 +12902,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "object",
               "properties": {
                 "filler": {
-                  "type": "string"
+                  "type": "string",
+                  "description": "Code of the filler."
                 },
                 "massG": {
-                  "type": "number"
+                  "type": "number",
+                  "description": "Mass of the filler over all steps."
                 }
               },
               "required": [
                 "filler",
                 "massG"
               ]
-            }
+            },
+            "description": "Fillers of all steps, each kind with its mass."
           }
         },
         "required": [
@@ -11542,13 +12925,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "resinG",
           "hardenerG",
           "fillers"
-        ]
+        ],
+        "description": "Demand of all steps together."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "Rates and losses that nobody stated."
       }
     },
     "required": [
@@ -11566,28 +12951,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "step": {
-        "type": "string"
+        "type": "string",
+        "description": "Step that takes resin."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the step that takes resin."
       },
       "netL": {
-        "type": "number"
+        "type": "number",
+        "description": "What stays in the deck."
       },
       "wasteL": {
-        "type": "number"
+        "type": "number",
+        "description": "What is lost at the step."
       },
       "totalL": {
-        "type": "number"
+        "type": "number",
+        "description": "What is mixed for the step."
       },
       "totalKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of all that is mixed for the step."
       },
       "fillerKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Filler stirred in at the step."
       },
       "filler": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the filler at the step."
       }
     },
     "required": [
@@ -11603,7 +12996,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "load": {
-        "type": "string"
+        "type": "string",
+        "description": "Load that acts."
       },
       "working": {
         "type": "string",
@@ -11611,7 +13005,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "inner-skin-alone",
           "sandwich",
           "separate-skins"
-        ]
+        ],
+        "description": "How deflection and moments were worked out."
       },
       "deflectionMm": {
         "type": "number",
@@ -11627,16 +13022,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where the deck sags most, [xMm, yMm]."
       },
       "greatestMomentXN": {
-        "type": "number"
+        "type": "number",
+        "description": "Greatest moment fore and aft, per mm of width."
       },
       "greatestMomentYN": {
-        "type": "number"
+        "type": "number",
+        "description": "Greatest moment athwart, per mm of width."
       },
       "greatestShearNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Greatest shear force, per mm of width."
       }
     },
     "required": [
@@ -11658,7 +13057,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateSummary"
-        }
+        },
+        "description": "Revisions of the job, the first one first."
       }
     },
     "required": [
@@ -11677,7 +13077,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "0 for the first."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why this revision was made; absent for the first estimate."
       }
     },
     "required": [
@@ -11697,7 +13098,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "1 for the first revision."
       },
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the estimate the event tells of."
       },
       "href": {
         "type": "string",
@@ -11728,10 +13130,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the piece along the roll."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the piece across the roll."
       },
       "usedWidthMm": {
         "type": "number",
@@ -11741,7 +13145,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Polygon"
-        }
+        },
+        "description": "Edge of the piece on deck."
       }
     },
     "required": [
@@ -11756,10 +13161,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A strip of cloth: along the roll and across it.",
     "properties": {
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of the cut strip."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the cut strip."
       }
     },
     "required": [
@@ -11774,7 +13181,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "taper-room"
-        ]
+        ],
+        "description": "Checks whether there is room for the taper."
       },
       "verdict": {
         "type": "string",
@@ -11782,13 +13190,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fails",
           "not-established",
           "passes"
-        ]
+        ],
+        "description": "Whether there is room; not established where edges are unknown."
       },
       "outsideM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Taper that would lie off the panel."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "The room in a sentence."
       }
     },
     "required": [
@@ -11802,13 +13213,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "rung": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the rung."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the rung."
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the rung stands where it stands."
       }
     },
     "required": [
@@ -11821,25 +13235,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the condition."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "The condition on this deck, in a sentence."
       },
       "value": {
-        "type": "number"
+        "type": "number",
+        "description": "Measured or worked-out value."
       },
       "limit": {
-        "type": "number"
+        "type": "number",
+        "description": "Value that the method allows."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of value and limit."
       },
       "source": {
-        "type": "string"
+        "type": "string",
+        "description": "Source of the condition."
       },
       "wouldFit": {
-        "type": "string"
+        "type": "string",
+        "description": "What would let the method fit."
       }
     },
     "required": [
@@ -11853,10 +13274,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One rung: whether it fits, the one reason that decides, what it takes and what it leaves undone.",
     "properties": {
       "rung": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the method."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the method."
       },
       "verdict": {
         "type": "string",
@@ -11864,28 +13287,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "fit",
           "fit-with-conditions",
           "unfit"
-        ]
+        ],
+        "description": "Whether the method fits this deck."
       },
       "deciding": {
-        "$ref": "#/components/schemas/RungReason"
+        "$ref": "#/components/schemas/RungReason",
+        "description": "Condition that decided."
       },
       "conditions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/RungReason"
-        }
+        },
+        "description": "All conditions that were looked at."
       },
       "leavesUndone": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the method does not put right."
       },
       "stages": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Work of the method, in order."
       },
       "isRough": {
         "type": "boolean",
@@ -11900,13 +13328,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Absent for a rung that is refused: it is not priced."
       },
       "workingDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days of work that it takes, as a spread."
       },
       "calendarDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days that it takes with all waits, as a spread."
       },
       "priceRange": {
-        "$ref": "#/components/schemas/EstimateMoneyRange"
+        "$ref": "#/components/schemas/EstimateMoneyRange",
+        "description": "What it costs, as a spread."
       }
     },
     "required": [
@@ -11929,7 +13360,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Corner where the cut starts."
       },
       "to": {
         "type": "array",
@@ -11937,7 +13369,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Corner where the cut ends."
       },
       "straightMm": {
         "type": "number",
@@ -11954,7 +13387,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "rank": {
-        "type": "number"
+        "type": "number",
+        "description": "Place among the schedules, 1 the best."
       },
       "plies": {
         "type": "array",
@@ -11964,35 +13398,43 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "From the core outwards."
       },
       "thicknessMm": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Thickness of all plies."
       },
       "glassGPerM2": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Glass in a square metre."
       },
       "resinGPerM2": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin in a square metre."
       },
       "stiffnessAlongNPerMm": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Stiffness fore and aft."
       },
       "stiffnessAcrossNPerMm": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Stiffness athwart."
       },
       "proudMm": {
         "type": "number",
         "description": "Above the old surface when positive."
       },
       "pricePerM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Price of a square metre in the list's currency; absent without prices."
       },
       "checks": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SkinCheck"
-        }
+        },
+        "description": "Every requirement with demand and capacity."
       },
       "governs": {
-        "type": "string"
+        "type": "string",
+        "description": "Requirement that the schedule meets most narrowly."
       },
       "laminate": {
         "type": "object",
@@ -12001,37 +13443,44 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "array",
             "items": {
               "type": "number"
-            }
+            },
+            "description": "Stretching stiffness A, row by row."
           },
           "bN": {
             "type": "array",
             "items": {
               "type": "number"
-            }
+            },
+            "description": "Coupling stiffness B, row by row."
           },
           "dNmm": {
             "type": "array",
             "items": {
               "type": "number"
-            }
+            },
+            "description": "Bending stiffness D, row by row."
           },
           "inPlane": {
             "type": "object",
             "properties": {
               "free": {
-                "$ref": "#/components/schemas/EngineeringConstants"
+                "$ref": "#/components/schemas/EngineeringConstants",
+                "description": "Constants when the laminate may curl."
               },
               "heldFlat": {
-                "$ref": "#/components/schemas/EngineeringConstants"
+                "$ref": "#/components/schemas/EngineeringConstants",
+                "description": "Constants when it is kept from curling."
               }
             },
             "required": [
               "free",
               "heldFlat"
-            ]
+            ],
+            "description": "Engineering constants in the plane."
           },
           "flexural": {
-            "$ref": "#/components/schemas/EngineeringConstants"
+            "$ref": "#/components/schemas/EngineeringConstants",
+            "description": "Engineering constants in bending."
           }
         },
         "required": [
@@ -12040,7 +13489,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "dNmm",
           "inPlane",
           "flexural"
-        ]
+        ],
+        "description": "Stiffness of the plies by classical laminate theory."
       },
       "lost": {
         "type": "object",
@@ -12052,13 +13502,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "nothing",
               "plies",
               "price"
-            ]
+            ],
+            "description": "What this schedule lost by."
           },
           "difference": {
-            "type": "number"
+            "type": "number",
+            "description": "By how much, in that measure."
           },
           "words": {
-            "type": "string"
+            "type": "string",
+            "description": "Why it is not the first, in a sentence."
           }
         },
         "required": [
@@ -12087,25 +13540,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "material": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the ply's fabric."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the ply's fabric."
       },
       "turnDeg": {
-        "type": "number"
+        "type": "number",
+        "description": "Turn of the fabric against fore and aft."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the cured ply."
       },
       "glassGPerM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Glass in the ply, per square metre."
       },
       "resinGPerM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin in the ply, per square metre."
       },
       "fibreMassFraction": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of glass over mass of ply."
       }
     },
     "required": [
@@ -12126,20 +13586,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "cannot-be-done",
           "found"
-        ]
+        ],
+        "description": "Whether any schedule meets every requirement."
       },
       "method": {
-        "type": "string"
+        "type": "string",
+        "description": "Process that the plies are laid by."
       },
       "rankedBy": {
         "type": "string",
         "enum": [
           "mass",
           "price"
-        ]
+        ],
+        "description": "What decides between schedules that pass."
       },
       "oldSkin": {
-        "$ref": "#/components/schemas/OldSkinReport"
+        "$ref": "#/components/schemas/OldSkinReport",
+        "description": "The skin that the new one must match."
       },
       "best": {
         "type": "array",
@@ -12163,16 +13627,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "object",
             "properties": {
               "dearer": {
-                "type": "number"
+                "type": "number",
+                "description": "Branches left because they cannot beat what was found."
               },
               "tooThick": {
-                "type": "number"
+                "type": "number",
+                "description": "Branches left because the stack is too thick."
               },
               "outOfReach": {
-                "type": "number"
+                "type": "number",
+                "description": "Branches left because what is missing cannot be made good."
               },
               "tooManyKinds": {
-                "type": "number"
+                "type": "number",
+                "description": "Branches left because they use too many fabrics."
               }
             },
             "required": [
@@ -12187,7 +13655,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "boolean",
             "enum": [
               true
-            ]
+            ],
+            "description": "No allowed schedule is better."
           }
         },
         "required": [
@@ -12195,32 +13664,37 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "examined",
           "cut",
           "isProvenBest"
-        ]
+        ],
+        "description": "How much was searched, and that nothing better was left out."
       },
       "mostPlies": {
         "type": "number",
         "description": "As asked, or as many as have room for their steps in the taper."
       },
       "missing": {
-        "$ref": "#/components/schemas/LaminateMissing"
+        "$ref": "#/components/schemas/LaminateMissing",
+        "description": "What no schedule could meet; only when none was found."
       },
       "leftOut": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LeftOut"
-        }
+        },
+        "description": "Materials that could not be used, each with its problems."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LaminateAssumption"
-        }
+        },
+        "description": "What the search took that nobody stated."
       },
       "limits": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What the result does not cover."
       }
     },
     "required": [
@@ -12243,7 +13717,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "name": {
-            "type": "string"
+            "type": "string",
+            "description": "Name of the panel."
           },
           "outline": {
             "type": "array",
@@ -12254,7 +13729,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               },
               "minItems": 2,
               "maxItems": 2
-            }
+            },
+            "description": "Edge of the panel."
           },
           "holes": {
             "type": "array",
@@ -12268,10 +13744,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "minItems": 2,
                 "maxItems": 2
               }
-            }
+            },
+            "description": "Hatches and other openings of the panel."
           },
           "areaM2": {
-            "type": "number"
+            "type": "number",
+            "description": "Area of the panel without its holes."
           }
         },
         "required": [
@@ -12279,7 +13757,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "outline",
           "holes",
           "areaM2"
-        ]
+        ],
+        "description": "The panel that is repaired."
       },
       "evidence": {
         "type": "string",
@@ -12288,10 +13767,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "opened-and-measured",
           "single-symptom",
           "sounded-and-metered"
-        ]
+        ],
+        "description": "Grade of the evidence about the extent."
       },
       "damagedAreaM2": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Bad area, as a spread."
       },
       "zones": {
         "type": "array",
@@ -12299,7 +13780,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "id": {
-              "type": "string"
+              "type": "string",
+              "description": "Id of the zone."
             },
             "outline": {
               "type": "array",
@@ -12310,13 +13792,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 },
                 "minItems": 2,
                 "maxItems": 2
-              }
+              },
+              "description": "Edge of the zone."
             },
             "areaM2": {
-              "type": "number"
+              "type": "number",
+              "description": "Area of the zone."
             },
             "condition": {
-              "type": "string"
+              "type": "string",
+              "description": "What the core in the zone is like."
             }
           },
           "required": [
@@ -12325,7 +13810,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "areaM2",
             "condition"
           ]
-        }
+        },
+        "description": "Damaged zones."
       },
       "contours": {
         "type": "array",
@@ -12333,16 +13819,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "probability": {
-              "type": "number"
+              "type": "number",
+              "description": "Chance of bad core at the edge of these areas."
             },
             "areas": {
               "type": "array",
               "items": {
                 "$ref": "#/components/schemas/Area"
-              }
+              },
+              "description": "Areas with at least that chance."
             },
             "areaM2": {
-              "type": "number"
+              "type": "number",
+              "description": "Sum of these areas."
             }
           },
           "required": [
@@ -12361,41 +13850,50 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Opening"
-        }
+        },
+        "description": "Openings in the skin."
       },
       "openedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of skin taken off."
       },
       "coreOutAreaM2": {
         "type": "number",
         "description": "Of the opening, where core comes out; and sound core that is left where it is."
       },
       "coreStaysAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Opened area whose sound core stays."
       },
       "retainedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Skin that is bedded again."
       },
       "undercutAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Core taken from under skin that stays."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Length of all cuts."
       },
       "taperBandM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Old skin ground to a taper."
       },
       "fittings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/FittingScope"
-        }
+        },
+        "description": "Fittings that the work touches."
       },
       "findings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/EstimateFinding"
-        }
+        },
+        "description": "What about the scope deserves attention."
       },
       "method": {
         "type": "array",
@@ -12403,13 +13901,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "choice": {
-              "type": "string"
+              "type": "string",
+              "description": "What was chosen."
             },
             "value": {
-              "type": "string"
+              "type": "string",
+              "description": "The choice, in words."
             },
             "reason": {
-              "type": "string"
+              "type": "string",
+              "description": "Why the choice fell so."
             }
           },
           "required": [
@@ -12417,19 +13918,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "value",
             "reason"
           ]
-        }
+        },
+        "description": "Choices that the scope rests on."
       },
       "included": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Work that the price holds."
       },
       "excluded": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Work that it does not hold."
       }
     },
     "required": [
@@ -12465,46 +13969,54 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What makes it another kind of order."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "How much dearer it is than the basket given."
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Goods, cut fees, deliveries and surcharges of all orders together."
       },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/BasketLine"
-        }
+        },
+        "description": "What is bought, a line for each kind of pack."
       },
       "orders": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SupplierOrder"
-        }
+        },
+        "description": "The lines gathered into one order for each supplier."
       },
       "substitutions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Substitution"
-        }
+        },
+        "description": "Needs that something other than what was planned covers."
       },
       "leftovers": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Leftover"
-        }
+        },
+        "description": "What remains of the bought packs when the job is done."
       },
       "coverage": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Coverage"
-        }
+        },
+        "description": "Each need beside the packs that cover it."
       },
       "matched": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/MatchedResin"
-        }
+        },
+        "description": "Resins beside the hardeners bought to cure them."
       }
     },
     "required": [
@@ -12523,29 +14035,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "bendingXNmm": {
-        "type": "number"
+        "type": "number",
+        "description": "Bending stiffness fore and aft, per mm of width."
       },
       "bendingYNmm": {
-        "type": "number"
+        "type": "number",
+        "description": "Bending stiffness athwart, per mm of width."
       },
       "shearNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Shear stiffness, per mm of width."
       },
       "membraneXNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stretching stiffness of both skins fore and aft."
       },
       "membraneYNPerMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Stretching stiffness of both skins athwart."
       },
       "leverMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Distance between the mid-planes of the skins."
       },
       "thinSkinError": {
         "type": "number",
         "description": "How far the thin-skin engineering form is from the exact section."
       },
       "isThinSkinFair": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the skins are thin enough for the theory of thin skins."
       }
     },
     "required": [
@@ -12574,16 +14093,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "safety",
           "subcontract",
           "yard"
-        ]
+        ],
+        "description": "Section that is summed."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the section."
       },
       "lineCount": {
-        "type": "number"
+        "type": "number",
+        "description": "Lines in the section."
       },
       "amount": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the section."
       }
     },
     "required": [
@@ -12601,11 +14124,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The chandler's key."
       },
       "keyName": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the key it is shared with."
       },
       "since": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "Since when it is shared (RFC 3339)."
       }
     },
     "required": [
@@ -12621,7 +14145,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Share"
-        }
+        },
+        "description": "Keys that the estimate is shared with."
       }
     },
     "required": [
@@ -12635,19 +14160,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CutSheet"
-        }
+        },
+        "description": "Sheets with their pieces, in the order of cutting."
       },
       "cost": {
-        "type": "number"
+        "type": "number",
+        "description": "Price of all sheets of the layout."
       },
       "sheetAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of all sheets bought."
       },
       "pieceAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of all pieces laid out."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of the sheets that becomes pieces."
       },
       "leastCost": {
         "type": "number",
@@ -12678,10 +14208,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Where bought core goes, in whole square millimetres: the parts add up to the sheet exactly.",
     "properties": {
       "sheetMm2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of all sheets."
       },
       "piecesMm2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the pieces on them."
       },
       "kerfMm2": {
         "type": "number",
@@ -12714,13 +14246,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One fault as a caller sees it.",
     "properties": {
       "pointer": {
-        "type": "string"
+        "type": "string",
+        "description": "JSON Pointer to the field at fault."
       },
       "parameter": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the query or path parameter at fault."
       },
       "header": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the header at fault."
       },
       "row": {
         "type": "number",
@@ -12731,13 +14266,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Heading of the column."
       },
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the fault, stable over releases."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Kind of fault in words."
       },
       "detail": {
-        "type": "string"
+        "type": "string",
+        "description": "What is wrong and what would be right."
       },
       "facts": {
         "type": "object",
@@ -12753,7 +14291,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "number"
             }
           ]
-        }
+        },
+        "description": "Numbers and words of the detail."
       }
     },
     "required": [
@@ -12767,35 +14306,44 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "check": {
-        "type": "string"
+        "type": "string",
+        "description": "Which requirement was checked."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the requirement."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of demand and capacity."
       },
       "demand": {
-        "type": "number"
+        "type": "number",
+        "description": "What is asked of the new skin."
       },
       "capacity": {
-        "type": "number"
+        "type": "number",
+        "description": "What the new skin has."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Demand over capacity; up to 1 it passes."
       },
       "verdict": {
         "type": "string",
         "enum": [
           "fails",
           "passes"
-        ]
+        ],
+        "description": "Whether the skin meets it."
       },
       "cite": {
-        "$ref": "#/components/schemas/Cite"
+        "$ref": "#/components/schemas/Cite",
+        "description": "Where the requirement is published."
       },
       "toPass": {
-        "type": "string"
+        "type": "string",
+        "description": "What would let it pass."
       }
     },
     "required": [
@@ -12839,7 +14387,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What is too narrow or too far under the lip for core, and is filled solid from skin to skin instead.",
     "properties": {
       "opening": {
-        "type": "string"
+        "type": "string",
+        "description": "Opening whose part is filled solid."
       },
       "kind": {
         "type": "string",
@@ -12847,7 +14396,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "high-density-strip",
           "paste",
           "solid-laminate"
-        ]
+        ],
+        "description": "What fills it."
       },
       "outline": {
         "type": "array",
@@ -12858,7 +14408,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "minItems": 2,
           "maxItems": 2
-        }
+        },
+        "description": "Edge of the filled part."
       },
       "holes": {
         "type": "array",
@@ -12872,16 +14423,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        }
+        },
+        "description": "What the filling leaves free."
       },
       "areaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area that is filled."
       },
       "depthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Depth of the filling."
       },
       "volumeL": {
-        "type": "number"
+        "type": "number",
+        "description": "Volume of the filling."
       },
       "widthMm": {
         "type": "number",
@@ -12892,7 +14447,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "As paste: more than half a litre a metre is filled in two lifts, for its heat."
       },
       "isUnderLip": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether it lies under the sound skin that stays."
       },
       "because": {
         "type": "string",
@@ -12901,7 +14457,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "narrow",
           "no-way-in",
           "shallow-lip"
-        ]
+        ],
+        "description": "Why no core piece goes there."
       }
     },
     "required": [
@@ -12925,7 +14482,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "sounding"
-        ]
+        ],
+        "description": "Says that the deck was tapped."
       },
       "sound": {
         "type": "string",
@@ -12933,7 +14491,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "dull",
           "sharp",
           "void"
-        ]
+        ],
+        "description": "How it sounded."
       },
       "at": {
         "type": "array",
@@ -12941,7 +14500,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "number"
         },
         "minItems": 2,
-        "maxItems": 2
+        "maxItems": 2,
+        "description": "Where it was tapped, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -12962,7 +14522,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "fails",
           "holds"
-        ]
+        ],
+        "description": "Whether the height of the stack holds."
       },
       "governs": {
         "type": "string",
@@ -12970,17 +14531,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "flush",
           "low",
           "proud"
-        ]
+        ],
+        "description": "Whether the stack lies flush, stands proud or lies low."
       },
       "beyondMm": {
         "type": "number",
         "description": "How far beyond what is allowed; 0 when it holds."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "The verdict in a sentence."
       },
       "nextBest": {
-        "$ref": "#/components/schemas/StackChoice"
+        "$ref": "#/components/schemas/StackChoice",
+        "description": "The next choice of sheets, were this one not to be had."
       }
     },
     "required": [
@@ -13002,10 +14566,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "From the inner skin up."
       },
       "bondLineMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Bond line that this choice needs under each layer."
       },
       "heightMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Height that this choice comes to."
       },
       "flushMm": {
         "type": "number",
@@ -13017,14 +14583,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "flush",
           "low",
           "proud"
-        ]
+        ],
+        "description": "How this choice lies to the old core."
       },
       "beyondMm": {
         "type": "number",
         "description": "How far beyond what is allowed; 0 when flush."
       },
       "words": {
-        "type": "string"
+        "type": "string",
+        "description": "This choice in a sentence."
       }
     },
     "required": [
@@ -13041,14 +14609,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness of the layer."
       },
       "form": {
         "type": "string",
         "enum": [
           "plain",
           "scored"
-        ]
+        ],
+        "description": "Plain sheet, or scored to follow a curve."
       }
     },
     "required": [
@@ -13064,7 +14634,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/StackLayer"
-        }
+        },
+        "description": "New layers from the inner skin up."
       },
       "joints": {
         "type": "string",
@@ -13075,21 +14646,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Joints of one layer lie away from those of the other."
       },
       "bondLine": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Thickness of the bond line under each layer."
       },
       "wetLine": {
         "$ref": "#/components/schemas/Figure",
         "description": "Resin under plies laid wet on the core; 0 where the skin has a bed of its own."
       },
       "height": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Height of the new stack with its bond lines."
       },
       "flush": {
         "$ref": "#/components/schemas/Figure",
         "description": "Positive stands proud."
       },
       "check": {
-        "$ref": "#/components/schemas/StackCheck"
+        "$ref": "#/components/schemas/StackCheck",
+        "description": "Whether the new stack comes out flush with the old core."
       },
       "choices": {
         "type": "array",
@@ -13099,19 +14673,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "All choices from the material's list, best first."
       },
       "camber": {
-        "$ref": "#/components/schemas/CamberPlan"
+        "$ref": "#/components/schemas/CamberPlan",
+        "description": "How the layers follow the camber of the deck; absent on a flat one."
       },
       "kerfResin": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin that fills the cuts of a scored sheet."
       },
       "bondResin": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin that beds the layers."
       },
       "newCoreMass": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Mass of the new core with its bond lines."
       },
       "oldCoreMass": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Mass of the core that comes out, dry."
       },
       "massChange": {
         "$ref": "#/components/schemas/Figure",
@@ -13125,7 +14704,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Figure"
-        }
+        },
+        "description": "What was taken about core and bond line."
       }
     },
     "required": [
@@ -13149,7 +14729,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A group of plies that may be laid wet on wet.",
     "properties": {
       "stage": {
-        "type": "number"
+        "type": "number",
+        "description": "Number of the stage, from 1."
       },
       "plies": {
         "type": "array",
@@ -13159,7 +14740,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Places in the order of laying, from 1."
       },
       "thicknessMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Thickness laid in the stage."
       },
       "isOverLimit": {
         "type": "boolean",
@@ -13178,14 +14760,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Everything up to the hold point, so that the rest can be priced on what is then known.",
     "properties": {
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the stage."
       },
       "amount": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "Labour with its share of overhead and profit, before tax."
       },
       "labourH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours of the stage."
       },
       "contingencyFreed": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -13195,7 +14779,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "Lines of the price that belong to it, by code."
       }
     },
     "required": [
@@ -13216,34 +14801,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "as-found",
           "opened",
           "repaired"
-        ]
+        ],
+        "description": "Which state of the deck."
       },
       "section": {
-        "$ref": "#/components/schemas/SectionResult"
+        "$ref": "#/components/schemas/SectionResult",
+        "description": "Stiffness of a cut through the deck in this state."
       },
       "responses": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Response"
-        }
+        },
+        "description": "How the deck answers each load in this state."
       },
       "checks": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/PanelCheckItem"
-        }
+        },
+        "description": "Requirements in this state."
       },
       "governing": {
         "type": "object",
         "properties": {
           "code": {
-            "type": "string"
+            "type": "string",
+            "description": "Check that is nearest to its limit."
           },
           "load": {
-            "type": "string"
+            "type": "string",
+            "description": "Load under which it is."
           },
           "utilisation": {
-            "type": "number"
+            "type": "number",
+            "description": "Demand over capacity of that check."
           }
         },
         "required": [
@@ -13293,7 +14885,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly.",
     "properties": {
       "index": {
-        "type": "number"
+        "type": "number",
+        "description": "Place of the step in the request, from 0."
       },
       "step": {
         "type": "string",
@@ -13312,58 +14905,74 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "top-laminate",
           "undercut",
           "weave-fill"
-        ]
+        ],
+        "description": "Kind of step that uses resin."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the step for the crew."
       },
       "units": {
-        "type": "number"
+        "type": "number",
+        "description": "How many units of its driver the step has, such as square metres."
       },
       "netL": {
-        "type": "number"
+        "type": "number",
+        "description": "Mix that stays in the work of this step."
       },
       "wasteL": {
-        "type": "number"
+        "type": "number",
+        "description": "Mix that the step loses."
       },
       "totalL": {
-        "type": "number"
+        "type": "number",
+        "description": "Mix that the step needs with its losses."
       },
       "resinG": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin to weigh for the step."
       },
       "hardenerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Hardener to weigh for the step."
       },
       "fillerG": {
-        "type": "number"
+        "type": "number",
+        "description": "Filler to stir in for the step."
       },
       "filler": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the filler that thickens the mix; absent for neat resin."
       },
       "fillerPartsPerHundred": {
-        "type": "number"
+        "type": "number",
+        "description": "Filler to 100 parts of mixed resin, by mass."
       },
       "totalKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass of the step's mix, filler included."
       },
       "densityGPerCm3": {
-        "type": "number"
+        "type": "number",
+        "description": "Density of the mix, filler included."
       },
       "why": {
         "type": "object",
         "properties": {
           "netL": {
-            "$ref": "#/components/schemas/Figure"
+            "$ref": "#/components/schemas/Figure",
+            "description": "Derivation of the volume that stays in the work."
           },
           "mixedG": {
-            "$ref": "#/components/schemas/Figure"
+            "$ref": "#/components/schemas/Figure",
+            "description": "Derivation of the mass that is mixed."
           }
         },
         "required": [
           "netL",
           "mixedG"
-        ]
+        ],
+        "description": "How the quantities of the step were worked out."
       }
     },
     "required": [
@@ -13387,22 +14996,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the step that waits for weather."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of that step."
       },
       "requires": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Requirement"
-        }
+        },
+        "description": "What the weather must be."
       },
       "windows": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/WorkWindow"
-        }
+        },
+        "description": "When the step may start, best first."
       },
       "shutBy": {
         "type": "array",
@@ -13419,10 +15032,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "too-cold",
                 "too-warm",
                 "wind"
-              ]
+              ],
+              "description": "Gate that keeps the step shut."
             },
             "hours": {
-              "type": "number"
+              "type": "number",
+              "description": "Hours that this gate alone shuts."
             }
           },
           "required": [
@@ -13433,7 +15048,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Hours of the forecast in which the work may not be begun, by the gate that forbids it."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to know when no window fits."
       }
     },
     "required": [
@@ -13449,7 +15065,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "How many packs of a SKU there are now.",
     "properties": {
       "sku": {
-        "type": "string"
+        "type": "string",
+        "description": "Pack that was counted."
       },
       "packs": {
         "type": "number",
@@ -13478,7 +15095,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/StockCount"
-        }
+        },
+        "description": "Packs that were counted."
       }
     },
     "required": [
@@ -13491,14 +15109,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "An estimate as it is kept: the document, and what the service adds to it. Never changed once made.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id that the estimate is kept under."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the estimate was kept (RFC 3339)."
       },
       "revision": {
-        "$ref": "#/components/schemas/RevisionMark"
+        "$ref": "#/components/schemas/RevisionMark",
+        "description": "Its place among the revisions of the job."
       },
       "inputHash": {
         "type": "string",
@@ -13510,10 +15130,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "clientSecretExpiresAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When that secret stops opening the estimate (RFC 3339)."
       },
       "estimate": {
-        "$ref": "#/components/schemas/Estimate"
+        "$ref": "#/components/schemas/Estimate",
+        "description": "The estimate with all its sections."
       }
     },
     "required": [
@@ -13529,25 +15150,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Pieces laid on a length of roll; x runs along the roll, y across it.",
     "properties": {
       "lengthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Length to cut off the roll."
       },
       "widthMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Width of the roll."
       },
       "placements": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/Placement"
-        }
+        },
+        "description": "Where each piece lies on the roll."
       },
       "pieceAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of the pieces on the roll."
       },
       "stripAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Area of roll used."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Share of the roll that becomes pieces."
       },
       "leastLengthMm": {
         "type": "number",
@@ -13558,7 +15185,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Thousands of pairs looked at."
       },
       "gridStepMm": {
-        "type": "number"
+        "type": "number",
+        "description": "Step of the grid that pieces were moved on."
       }
     },
     "required": [
@@ -13577,22 +15205,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "insteadOf": {
-        "$ref": "#/components/schemas/MaterialVariant"
+        "$ref": "#/components/schemas/MaterialVariant",
+        "description": "Material that was planned."
       },
       "use": {
-        "$ref": "#/components/schemas/MaterialVariant"
+        "$ref": "#/components/schemas/MaterialVariant",
+        "description": "Material that is bought in its place."
       },
       "quantity": {
-        "type": "number"
+        "type": "number",
+        "description": "How much of the planned material it stands for."
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "description": "Unit of the replaced quantity."
       },
       "penalty": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the search counted against the substitution; nobody pays it."
       },
       "reason": {
-        "type": "string"
+        "type": "string",
+        "description": "Why the other material may stand in."
       }
     },
     "required": [
@@ -13619,16 +15253,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What the conclusion says of the finished repair."
       },
       "openedAreaM2": {
-        "type": "number"
+        "type": "number",
+        "description": "Skin taken off the deck."
       },
       "cutLengthM": {
-        "type": "number"
+        "type": "number",
+        "description": "Sawing to do."
       },
       "coreSheets": {
-        "type": "number"
+        "type": "number",
+        "description": "Sheets of core to buy."
       },
       "mixedResinL": {
-        "type": "number"
+        "type": "number",
+        "description": "Resin to mix, losses included."
       },
       "labourLikelyH": {
         "type": "number",
@@ -13643,17 +15281,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Of the whole job with what is found besides, from the same simulation as money and days."
       },
       "workingDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days with somebody at work, as a spread."
       },
       "calendarDays": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "Days that the boat lies, as a spread."
       },
       "total": {
         "$ref": "#/components/schemas/MoneyJson",
         "description": "The price with tax: base and what will probably be found besides."
       },
       "totalRange": {
-        "$ref": "#/components/schemas/EstimateMoneyRange"
+        "$ref": "#/components/schemas/EstimateMoneyRange",
+        "description": "Spread of the total."
       },
       "totalWithContingency": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -13663,20 +15304,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "object",
         "properties": {
           "attributable": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Part that the stated event caused."
           },
           "prior": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Part that was there before."
           },
           "improvement": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "Part that makes the boat better than it was."
           }
         },
         "required": [
           "attributable",
           "prior",
           "improvement"
-        ]
+        ],
+        "description": "Total by what an insurer asks for."
       }
     },
     "required": [
@@ -13700,37 +15345,48 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "supplier": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the supplier the order goes to."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the supplier on the order."
       },
       "goods": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Packs of the order at list price."
       },
       "cutFees": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Cutting on all lines of the order."
       },
       "delivery": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What carriage of the order costs."
       },
       "isDeliveryFree": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the goods reach the sum from which delivery is free."
       },
       "hazardSurcharge": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the dangerous goods in the order add to carriage."
       },
       "hazardBoxes": {
-        "type": "number"
+        "type": "number",
+        "description": "Boxes that the dangerous goods are packed in."
       },
       "oversizeFreight": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the packs too large for parcels add to carriage."
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "All that this supplier is paid."
       },
       "massKg": {
-        "type": "number"
+        "type": "number",
+        "description": "What the whole order weighs."
       },
       "toppedUpFor": {
         "type": "string",
@@ -13809,17 +15465,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             {
               "$ref": "#/components/schemas/Plug"
             }
-          ]
-        }
+          ],
+          "discriminator": {
+            "propertyName": "kind",
+            "mapping": {
+              "sounding": "#/components/schemas/Sounding",
+              "moisture": "#/components/schemas/MeterReading",
+              "plug": "#/components/schemas/Plug"
+            }
+          }
+        },
+        "description": "What was heard, measured and seen on the deck."
       },
       "meter": {
         "type": "object",
         "properties": {
           "dryReference": {
-            "type": "number"
+            "type": "number",
+            "description": "What the meter shows on sound, dry deck of this boat."
           },
           "wetReference": {
-            "type": "number"
+            "type": "number",
+            "description": "What the meter shows where the deck is surely wet."
           }
         },
         "required": [
@@ -13891,13 +15558,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A quantity nobody knows exactly: least, most likely and most.",
     "properties": {
       "low": {
-        "type": "number"
+        "type": "number",
+        "description": "Low end of the spread."
       },
       "likely": {
-        "type": "number"
+        "type": "number",
+        "description": "Most likely value of the spread."
       },
       "high": {
-        "type": "number"
+        "type": "number",
+        "description": "High end of the spread."
       }
     },
     "required": [
@@ -13916,13 +15586,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "next",
           "wait",
           "work"
-        ]
+        ],
+        "description": "Work, a wait, a hold point, or what comes next."
       },
       "task": {
-        "type": "string"
+        "type": "string",
+        "description": "Task that it belongs to, by code."
       },
       "text": {
-        "type": "string"
+        "type": "string",
+        "description": "What to do or wait for, in a sentence."
       }
     },
     "required": [
@@ -13936,19 +15609,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "A section of the sum, or a step from the sum of the lines to what is to be paid.",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Which total changed."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the total."
       },
       "before": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The total in the earlier estimate."
       },
       "after": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The total in the later estimate."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the total rose by; negative where it fell."
       }
     },
     "required": [
@@ -13963,16 +15641,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of the estimate (ISO 4217)."
       },
       "net": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the lines, before overhead, profit and tax."
       },
       "overhead": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Overhead in the total."
       },
       "profit": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Profit in the total."
       },
       "base": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -13991,7 +15673,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "P80 less the price, without tax; it stands beside the price and is no part of it."
       },
       "contingencyBasis": {
-        "type": "string"
+        "type": "string",
+        "description": "How the reserve was worked out."
       },
       "contingencyByKind": {
         "type": "array",
@@ -14006,16 +15689,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "price",
                 "productivity",
                 "waits"
-              ]
+              ],
+              "description": "Kind of risk."
             },
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the risk."
             },
             "share": {
-              "type": "number"
+              "type": "number",
+              "description": "Its share of the reserve."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Its part of the reserve."
             }
           },
           "required": [
@@ -14039,13 +15726,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "opened-and-measured",
                 "single-symptom",
                 "sounded-and-metered"
-              ]
+              ],
+              "description": "A better grade of evidence."
             },
             "contingency": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Reserve at that grade."
             },
             "saves": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "What the reserve would shrink by."
             }
           },
           "required": [
@@ -14062,19 +15752,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "code": {
-              "type": "string"
+              "type": "string",
+              "description": "Tax group of the sum."
             },
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "Name on the invoice."
             },
             "percent": {
-              "type": "string"
+              "type": "string",
+              "description": "Rate in percent, as decimal text."
             },
             "base": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "Sum that the tax is reckoned on."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "The tax."
             }
           },
           "required": [
@@ -14084,10 +15779,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "base",
             "amount"
           ]
-        }
+        },
+        "description": "Taxes in the price, each on its group of lines."
       },
       "tax": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the taxes."
       },
       "total": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -14098,7 +15795,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Share of the simulated jobs that cost no more than `total`."
       },
       "totalWithContingency": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Price and contingency together, with tax."
       },
       "range": {
         "$ref": "#/components/schemas/EstimateMoneyRange",
@@ -14115,26 +15813,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "maintenance",
                 "pre-existing",
                 "sudden"
-              ]
+              ],
+              "description": "The cause."
             },
             "amount": {
-              "$ref": "#/components/schemas/MoneyJson"
+              "$ref": "#/components/schemas/MoneyJson",
+              "description": "What is put down to it."
             }
           },
           "required": [
             "causeClass",
             "amount"
           ]
-        }
+        },
+        "description": "Price with tax, by the cause of the lines."
       },
       "parts": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Goods in the price, with their loadings and tax."
       },
       "labour": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Work in the price, with its loadings and tax."
       },
       "goods": {
-        "$ref": "#/components/schemas/GoodsSums"
+        "$ref": "#/components/schemas/GoodsSums",
+        "description": "What is billed for goods and what is bought."
       },
       "depreciation": {
         "$ref": "#/components/schemas/PartsWear",
@@ -14146,32 +15850,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "name": {
-              "type": "string"
+              "type": "string",
+              "description": "What is uncertain."
             },
             "shareOfVariance": {
-              "type": "number"
+              "type": "number",
+              "description": "Its share of the variance of the total."
             }
           },
           "required": [
             "name",
             "shareOfVariance"
           ]
-        }
+        },
+        "description": "Kinds of risk by what they add to the uncertainty of the price."
       },
       "insurer": {
-        "$ref": "#/components/schemas/InsurerSplit"
+        "$ref": "#/components/schemas/InsurerSplit",
+        "description": "Total as an insurer reads it."
       },
       "ownWork": {
         "type": "object",
         "properties": {
           "labourH": {
-            "type": "number"
+            "type": "number",
+            "description": "Hours that the owner works."
           },
           "aYardWouldAsk": {
-            "$ref": "#/components/schemas/MoneyJson"
+            "$ref": "#/components/schemas/MoneyJson",
+            "description": "What a yard would ask for these hours."
           },
           "basis": {
-            "type": "string"
+            "type": "string",
+            "description": "How that was reckoned."
           }
         },
         "required": [
@@ -14182,14 +15893,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Only where the owner works himself."
       },
       "offer": {
-        "$ref": "#/components/schemas/Offer"
+        "$ref": "#/components/schemas/Offer",
+        "description": "What the customer is offered first."
       },
       "p90RelativeError": {
         "type": "number",
         "description": "Half of the points against the other half, P90 over P90."
       },
       "samples": {
-        "type": "number"
+        "type": "number",
+        "description": "Jobs drawn for the spread."
       }
     },
     "required": [
@@ -14225,19 +15938,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency that these estimates are in."
       },
       "estimateCount": {
-        "type": "number"
+        "type": "number",
+        "description": "Estimates that the sums are over."
       },
       "before": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the stored totals."
       },
       "after": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the totals with the draft."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What the draft adds to the sum."
       }
     },
     "required": [
@@ -14253,10 +15971,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "One estimate, worked out again with both editions from the record that it keeps.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Estimate that was tried."
       },
       "revisionNumber": {
-        "type": "number"
+        "type": "number",
+        "description": "Revision of it that was tried."
       },
       "title": {
         "type": "string",
@@ -14279,7 +15999,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The same with the edition tried."
       },
       "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Total with the draft less the stored total; absent when it could not be made."
       },
       "shareOfBefore": {
         "type": "number",
@@ -14320,7 +16041,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "currency": {
-        "type": "string"
+        "type": "string",
+        "description": "Currency of all variants."
       },
       "compared": {
         "type": "array",
@@ -14342,7 +16064,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/VariantRow"
-        }
+        },
+        "description": "Variants, each with its figures."
       },
       "refused": {
         "type": "array",
@@ -14350,16 +16073,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "code": {
-              "type": "string"
+              "type": "string",
+              "description": "Variant that is refused."
             },
             "title": {
-              "type": "string"
+              "type": "string",
+              "description": "Name of the refused variant."
             },
             "rule": {
-              "type": "string"
+              "type": "string",
+              "description": "Rule that refuses it."
             },
             "why": {
-              "type": "string"
+              "type": "string",
+              "description": "Why it refuses it here."
             }
           },
           "required": [
@@ -14368,7 +16095,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "rule",
             "why"
           ]
-        }
+        },
+        "description": "Variants that cannot be done."
       }
     },
     "required": [
@@ -14382,22 +16110,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Code of the variant."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the variant."
       },
       "values": {
-        "$ref": "#/components/schemas/VariantValues"
+        "$ref": "#/components/schemas/VariantValues",
+        "description": "Figures that variants are compared by."
       },
       "net": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Its price before tax."
       },
       "gross": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Its price with tax."
       },
       "failsCheck": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether a check fails with it."
       },
       "dominatedBy": {
         "type": "array",
@@ -14423,7 +16157,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "In which of the criteria nothing is better."
       },
       "note": {
-        "type": "string"
+        "type": "string",
+        "description": "What to know about the variant."
       }
     },
     "required": [
@@ -14450,17 +16185,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What four jobs in five stay below, without tax."
       },
       "labourH": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours that the variant takes."
       },
       "days": {
         "type": "number",
         "description": "Working days."
       },
       "massKg": {
-        "type": "number"
+        "type": "number",
+        "description": "Mass that the variant adds; absent when unknown."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "Highest demand over capacity with the variant."
       },
       "spread": {
         "$ref": "#/components/schemas/MoneyJson",
@@ -14496,16 +16234,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "at": {
-        "type": "string"
+        "type": "string",
+        "description": "Start of the hour (RFC 3339)."
       },
       "dewPointC": {
-        "type": "number"
+        "type": "number",
+        "description": "Dew point of the air."
       },
       "deckC": {
-        "type": "number"
+        "type": "number",
+        "description": "Temperature of the deck."
       },
       "dewMarginK": {
-        "type": "number"
+        "type": "number",
+        "description": "Deck temperature less dew point; below the gate's limit the deck is wet."
       }
     },
     "required": [
@@ -14522,19 +16264,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/StepWeather"
-        }
+        },
+        "description": "Each step with its gates and windows."
       },
       "hours": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/WeatherHour"
-        }
+        },
+        "description": "The forecast, hour by hour, as the deck feels it."
       },
       "assumptions": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/AskingAssumption"
-        }
+        },
+        "description": "What was taken about the weather."
       }
     },
     "required": [
@@ -14556,31 +16301,38 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The end of the last hour of the forecast."
       },
       "timeZone": {
-        "type": "string"
+        "type": "string",
+        "description": "IANA time zone that local times are read in."
       },
       "hours": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours that the forecast reaches."
       },
       "coldestDeckC": {
-        "type": "number"
+        "type": "number",
+        "description": "Coldest that the deck becomes."
       },
       "warmestDeckC": {
-        "type": "number"
+        "type": "number",
+        "description": "Warmest that the deck becomes."
       },
       "leastDewMarginK": {
-        "type": "number"
+        "type": "number",
+        "description": "Closest that the deck comes to the dew point."
       },
       "steps": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/WeatherStepSection"
-        }
+        },
+        "description": "Steps that wait for weather, each with its windows."
       },
       "notes": {
         "type": "array",
         "items": {
           "type": "string"
-        }
+        },
+        "description": "What to know about the forecast."
       }
     },
     "required": [
@@ -14599,10 +16351,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Step of the calendar."
       },
       "title": {
-        "type": "string"
+        "type": "string",
+        "description": "What the step is."
       },
       "gate": {
         "type": "string",
@@ -14610,17 +16364,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "coating",
           "dry-deck",
           "resin"
-        ]
+        ],
+        "description": "Which gate the weather must open."
       },
       "earliestAt": {
         "type": "string",
         "description": "What comes before is done then, by likely values."
       },
       "plannedAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When the plan starts the step (RFC 3339)."
       },
       "plannedEndAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When the plan ends the step (RFC 3339)."
       },
       "neededH": {
         "type": "number",
@@ -14638,7 +16395,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "The best few, the longest first."
       },
       "windowCount": {
-        "type": "number"
+        "type": "number",
+        "description": "How many windows the forecast holds for it."
       },
       "shutBy": {
         "type": "array",
@@ -14646,10 +16404,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "object",
           "properties": {
             "gate": {
-              "type": "string"
+              "type": "string",
+              "description": "Requirement that shuts the step."
             },
             "hours": {
-              "type": "number"
+              "type": "number",
+              "description": "Hours of the forecast that it shuts."
             }
           },
           "required": [
@@ -14678,26 +16438,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "rank": {
-        "type": "number"
+        "type": "number",
+        "description": "Place among the windows of the step, 1 the best."
       },
       "fromAt": {
-        "type": "string"
+        "type": "string",
+        "description": "When the window opens (RFC 3339)."
       },
       "untilAt": {
         "type": "string",
         "description": "The end of the last hour in which it may be begun."
       },
       "hours": {
-        "type": "number"
+        "type": "number",
+        "description": "How long the window stays open."
       },
       "leastDewMarginK": {
-        "type": "number"
+        "type": "number",
+        "description": "How close the deck comes to the dew point within the window."
       },
       "meanDeckC": {
-        "type": "number"
+        "type": "number",
+        "description": "How warm the deck is on average within the window."
       },
       "limitedBy": {
-        "type": "string"
+        "type": "string",
+        "description": "Which requirement closes the window."
       }
     },
     "required": [
@@ -14715,7 +16481,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "How far an event came on its way to an endpoint.",
     "properties": {
       "eventId": {
-        "type": "string"
+        "type": "string",
+        "description": "Event that is delivered."
       },
       "type": {
         "type": "string",
@@ -14726,7 +16493,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "estimate.revised",
           "operation.done",
           "order.made"
-        ]
+        ],
+        "description": "Type of that event."
       },
       "status": {
         "type": "string",
@@ -14734,7 +16502,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "delivered",
           "failed",
           "waiting"
-        ]
+        ],
+        "description": "How the delivery stands."
       },
       "attempts": {
         "type": "number",
@@ -14772,7 +16541,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/WebhookDelivery"
-        }
+        },
+        "description": "Deliveries, newest first."
       }
     },
     "required": [
@@ -14784,10 +16554,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Where an organisation wants to be told what happened.",
     "properties": {
       "id": {
-        "type": "string"
+        "type": "string",
+        "description": "Id of the endpoint."
       },
       "url": {
-        "type": "string"
+        "type": "string",
+        "description": "Where events are posted to."
       },
       "types": {
         "type": "array",
@@ -14801,11 +16573,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "operation.done",
             "order.made"
           ]
-        }
+        },
+        "description": "Events that the endpoint is told of."
       },
       "createdAt": {
         "type": "string",
-        "description": "RFC 3339 instant."
+        "description": "When the endpoint was made (RFC 3339)."
       },
       "disabledBecause": {
         "type": "string",
@@ -14827,7 +16600,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/WebhookEndpoint"
-        }
+        },
+        "description": "Endpoints of the organisation."
       }
     },
     "required": [
@@ -14843,13 +16617,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "filler",
           "hardener",
           "resin"
-        ]
+        ],
+        "description": "Component that is added."
       },
       "name": {
-        "type": "string"
+        "type": "string",
+        "description": "Name of the component."
       },
       "addG": {
-        "type": "number"
+        "type": "number",
+        "description": "How much of it to add."
       },
       "scaleShowsG": {
         "type": "number",
@@ -14873,10 +16650,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Why a figure is what it is: the tree of formulas, inputs and sources below it.",
     "properties": {
       "code": {
-        "type": "string"
+        "type": "string",
+        "description": "Line that was asked about."
       },
       "figure": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Derivation of the line's quantity, down to what was entered."
       }
     },
     "required": [
@@ -14893,10 +16672,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What is printed."
       },
       "byService": {
-        "type": "string"
+        "type": "string",
+        "description": "The sentence that the rules give."
       },
       "isSurveyors": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether the surveyor's own words stand in its place."
       }
     },
     "required": [
@@ -14910,23 +16691,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "description": "Hours in which a step may start.",
     "properties": {
       "rank": {
-        "type": "number"
+        "type": "number",
+        "description": "Place among the windows, 1 the best."
       },
       "fromAt": {
-        "type": "string"
+        "type": "string",
+        "description": "Earliest start in the window (RFC 3339)."
       },
       "untilAt": {
         "type": "string",
         "description": "The end of its last hour."
       },
       "startHours": {
-        "type": "number"
+        "type": "number",
+        "description": "Hours within which the step may start."
       },
       "leastDewMarginK": {
-        "type": "number"
+        "type": "number",
+        "description": "Least distance of the deck from the dew point."
       },
       "meanDeckC": {
-        "type": "number"
+        "type": "number",
+        "description": "Mean temperature of the deck in the window."
       },
       "limitedBy": {
         "type": "string",
@@ -14940,7 +16726,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "too-cold",
           "too-warm",
           "wind"
-        ]
+        ],
+        "description": "What ends the window."
       }
     },
     "required": [

@@ -142,7 +142,10 @@ export const panelQuestions = {
 };
 
 export const plyQuestions = {
-  material: askCode({ meaning: 'reinforcement', description: 'Code of a reinforcement in the catalogue.' }),
+  material: askCode({
+    meaning: 'reinforcement',
+    description: 'Code of the fabric that the ply is of, in the catalogue.',
+  }),
 };
 
 const skinQuestions = (skin: string) => ({
@@ -193,7 +196,11 @@ export const coreQuestions = {
 
 /** Parts of the record that describe the deck. */
 export const deckParts = {
-  panel: askPart({ meaning: 'the panel of deck', description: 'The panel of deck: its edge, what holds it and what lies under it.', of: panelQuestions }),
+  panel: askPart({
+    meaning: 'the panel of deck',
+    description: 'The panel of deck: its edge, what holds it and what lies under it.',
+    of: panelQuestions,
+  }),
   outerSkin: askPart({ meaning: 'the outer skin', of: outerSkinQuestions }),
   innerSkin: askPart({ meaning: 'the inner skin', of: innerSkinQuestions }),
   core: askPart({ meaning: 'the old core', of: coreQuestions }),
