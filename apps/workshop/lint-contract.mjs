@@ -117,8 +117,9 @@ function tool(name, args, options = {}) {
   return { stdout, stderr };
 }
 
-/** The JSON in what a tool writes, whatever it says before. */
-const jsonIn = (text) => JSON.parse(text.slice(text.search(/[[{]/)));
+/** The JSON in what a tool writes, whatever it says before and after. */
+const jsonIn = (text) =>
+  JSON.parse(text.slice(text.search(/[[{]/), Math.max(text.lastIndexOf(']'), text.lastIndexOf('}')) + 1));
 
 function redoclyCounts() {
   const { stdout } = tool('redocly', [

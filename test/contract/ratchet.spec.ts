@@ -44,10 +44,12 @@ function found(
 }
 
 /** Every property of every object, wherever it stands. */
-const properties = found(contract, ({ properties: named }) => isRecord(named)).flatMap(
-  ([where, { properties: named }]) =>
+const properties = found(contract, ({ properties: named }) => isRecord(named))
+  // A property may itself be called `properties`.
+  .filter(([where]) => !where.endsWith('/properties'))
+  .flatMap(([where, { properties: named }]) =>
     entriesOf(named).map(([name, property]) => [`${where}/${name}`, property] as const),
-);
+  );
 
 const referred = (node: unknown): unknown => {
   const to = at(node, '$ref');

@@ -80,3 +80,10 @@ export class Steady {
 const CURSOR = '100';
 
 const steadyText = (length: number): string => 'example'.repeat(20).slice(0, length);
+
+/** What a value is made of: figures and words follow the engine and the catalogue, and are not held to a recording. */
+export function shapeOf(value: unknown): unknown {
+  if (Array.isArray(value)) return value.slice(0, 1).map(shapeOf);
+  if (!isRecord(value)) return value === null ? 'null' : typeof value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, shapeOf(part)]));
+}

@@ -76,7 +76,12 @@ export class OrganisationsController {
   @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
   @ApiBody({
     description: 'RFC 7396 merge patch.',
-    schema: { type: 'object', properties: { name: { type: 'string', maxLength: 200 } } },
+    schema: {
+      type: 'object',
+      properties: {
+        name: { type: 'string', maxLength: 200, description: 'As it stands at the head of documents.' },
+      },
+    },
   })
   @ApiOperation({
     operationId: 'updateOrganisation',

@@ -18,7 +18,13 @@ import { Shelved, type ShelvedRequest } from './shelf-request.js';
 const packList = {
   type: 'object',
   required: ['packs'],
-  properties: { packs: { type: 'array', items: { $ref: getSchemaPath('PackDto') } } },
+  properties: {
+    packs: {
+      type: 'array',
+      items: { $ref: getSchemaPath('PackDto') },
+      description: 'Packs of the list, one entry for each.',
+    },
+  },
 };
 
 /** The packs of a price list as a supplier's sheet has them: one a row. */

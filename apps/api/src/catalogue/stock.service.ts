@@ -21,7 +21,7 @@ export interface StockCount {
 
 /** What was counted of a price list. Of packs that are not here, the stock of the edition counts. */
 export interface StockList {
-  /** Code of the price list. */
+  /** Code of the price list whose packs were counted. */
   readonly priceList: string;
   /** Packs that were counted. */
   readonly items: readonly StockCount[];

@@ -25,7 +25,7 @@ export class HealthController {
   })
   @Shown({
     type: 'object',
-    properties: { status: { type: 'string', enum: ['alive'] } },
+    properties: { status: { type: 'string', enum: ['alive'], description: 'That the process answers.' } },
     required: ['status'],
   })
   live(): { readonly status: 'alive' } {
@@ -40,7 +40,7 @@ export class HealthController {
   })
   @Shown({
     type: 'object',
-    properties: { status: { type: 'string', enum: ['ready'] } },
+    properties: { status: { type: 'string', enum: ['ready'], description: 'That work can be taken.' } },
     required: ['status'],
   })
   async ready(): Promise<{ readonly status: 'ready' }> {

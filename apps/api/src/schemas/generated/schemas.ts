@@ -15089,7 +15089,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "properties": {
       "priceList": {
         "type": "string",
-        "description": "Code of the price list."
+        "description": "Code of the price list whose packs were counted."
       },
       "items": {
         "type": "array",
