@@ -139,9 +139,14 @@ const listSchema = (resource: Resource) => ({
   },
 });
 
+const historySaid = (resource: Resource) => ({
+  operationId: `get${resource.one}History`,
+  summary: `Who changed what about an entry (${wordsOf(resource)})`,
+  description: `Changes of the ${wordsOf(resource)} over all editions of the organisation, newest first.`,
+});
+
 function readingController(resource: Resource): Type {
   const { table, path, one, many, classes, kinds } = resource;
-  const document = documentSchema(resource);
   const words = wordsOf(resource);
 
   class ItemsQueryDto extends EditionQueryDto {
@@ -182,7 +187,7 @@ function readingController(resource: Resource): Type {
       summary: `One entry (${words})`,
       description: `The ${words} as the current edition or the one named holds it, with the ETag that a change names.`,
     })
-    @AnswersSchema(document, [], { headers: ['ETag'] })
+    @AnswersSchema(documentSchema(resource), [], { headers: ['ETag'] })
     async one(
       @CallerParam() caller: Caller,
       @Param('code') code: string,
@@ -193,11 +198,7 @@ function readingController(resource: Resource): Type {
     }
 
     @Get(':code/history')
-    @ApiOperation({
-      operationId: `get${one}History`,
-      summary: `Who changed what about an entry (${words})`,
-      description: `Changes of the ${words} over all editions of the organisation, newest first.`,
-    })
+    @ApiOperation(historySaid(resource))
     @Answers('History')
     history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
       return this.items.history({ caller, table }, code);

@@ -1968,11 +1968,11 @@ export type components = {
             readonly outer: readonly (readonly number[])[];
         };
         readonly AsFoundInput: {
-            /** @description Share of the panel with bad core; absent: 1. */
+            /** @description Share of the panel with bad core. Absent: 1 (the whole panel, the cautious case). */
             readonly degradedFraction?: number;
-            /** @description What is left of the moduli there; absent: 0.1. */
+            /** @description What is left of the core modulus. Absent: 0.1 (wet and rotten core keeps a tenth at a guess). */
             readonly stiffnessFraction?: number;
-            /** @description What is left of the strengths there; absent: 0.1. */
+            /** @description What is left of the core strength. Absent: 0.1 (wet and rotten core keeps a tenth at a guess). */
             readonly strengthFraction?: number;
         };
         /** @description One default that an answer rests on, as a reader of the estimate sees it. */
@@ -2351,21 +2351,21 @@ export type components = {
              * @enum {string}
              */
             readonly deckAround: "wood" | "laminate-only" | "none";
-            /** @description Height. */
+            /** @description Height of a batten. Absent: 20 mm (common timber). */
             readonly heightMm?: number | string;
             /** @description Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness. */
             readonly isIntoInnerSkin?: boolean;
-            /** @description Modulus. */
+            /** @description Modulus of a batten. Absent: 9000 MPa (softwood along the grain). */
             readonly modulusMPa?: number;
-            /** @description Screw diameter. */
+            /** @description Diameter of a screw. Absent: 4.2 mm (common screw). */
             readonly screwDiameterMm?: number | string;
-            /** @description Screw spacing. */
+            /** @description Spacing of screws along a batten. Absent: 150 mm (sag between screws grows with the fourth power of it). */
             readonly screwSpacingMm?: number | string;
             /** @description Spacing. */
             readonly spacingMm?: number | string;
-            /** @description Thread. */
+            /** @description Thread in the deck. Absent: 10 mm (short of the inner skin). */
             readonly threadMm?: number | string;
-            /** @description Width of a batten. */
+            /** @description Width of a batten. Absent: 45 mm (common timber). */
             readonly widthMm?: number | string;
             /** @description Specific gravity of that wood, oven-dry. */
             readonly woodSpecificGravity?: number;
@@ -2443,7 +2443,7 @@ export type components = {
             };
         };
         readonly BondPressureRequest: {
-            /** @description Absent: at the sea. */
+            /** @description Altitude. Absent: 0 m (boats lie near the sea). */
             readonly altitudeM?: number;
             /**
              * @description Area of core that is pressed down.
@@ -2456,7 +2456,7 @@ export type components = {
             readonly camber?: components["schemas"]["PressedCamberInput"];
             /** @description Whether anybody can set props from below; absent: yes. */
             readonly canPropFromBelow?: boolean;
-            /** @description Core, bed and skin on the inner skin; absent: 10 kg/m2. */
+            /** @description Core, bed and skin on the inner skin. Absent: 10 kg/m2 (new core 2, wet bed 2, skin 5 kg/m2). */
             readonly deadLoadKgPerM2?: number;
             /** @description Inner skin. */
             readonly innerSkin: components["schemas"]["PressedSkinInput"];
@@ -2472,7 +2472,7 @@ export type components = {
              * @enum {string}
              */
             readonly prefer?: "weights" | "battens" | "vacuum";
-            /** @description Absent: 2 kPa, for a wet bed under a piece that lies on its camber. */
+            /** @description Pressure that the bed needs. Absent: 1 kPa, or 0.5 where no prop can be set below. */
             readonly requiredKPa?: number;
             /** @description Slope. */
             readonly slopeDeg?: number;
@@ -2709,11 +2709,11 @@ export type components = {
             readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
         };
         readonly CamberInput: {
-            /** @description Gap that the bed fills. Absent: 1.5 (the largest piece lies within 1 to 1.5 mm of the skin). */
+            /** @description Gap that the bed fills. Absent: 1.5 mm (the largest piece lies within 1 to 1.5 mm of the skin). */
             readonly mostGapMm?: number | string;
             /** @description Length of a piece across the camber; absent: the side of the largest piece. */
             readonly pieceLengthMm?: number | string;
-            /** @description Pressure that holds the core down. Absent: 2 (a 20 kg bag on 0.1 m2). */
+            /** @description Pressure that holds the core down. Absent: 2 kPa (a 20 kg bag on 0.1 m2). */
             readonly pressureKPa?: number;
             /** @description Radius of the camber. */
             readonly radiusMm: number | string;
@@ -3158,7 +3158,7 @@ export type components = {
             };
         };
         readonly Conditions: {
-            /** @description Altitude. Absent: 0 (most decks are repaired at sea level). */
+            /** @description Altitude. Absent: 0 m (most decks are repaired at sea level). */
             readonly altitudeM?: number;
             /** @description Drying in place goes by it. */
             readonly daysAvailable?: number;
@@ -3186,7 +3186,7 @@ export type components = {
             readonly warmth?: components["schemas"]["DeckWarmth"];
         };
         readonly ConditionsInput: {
-            /** @description Altitude. Absent: 0 (most decks are repaired at sea level). */
+            /** @description Altitude. Absent: 0 m (most decks are repaired at sea level). */
             readonly altitudeM?: number;
             /**
              * Format: int32
@@ -3302,7 +3302,7 @@ export type components = {
              * @example 17.5
              */
             readonly cavityMm: number | string;
-            /** @description Strip along every edge of the stock that is not used. Absent: 0 (sheet edges are taken as sound). */
+            /** @description Strip along every edge of the stock that is not used. Absent: 0 mm (sheet edges are taken as sound). */
             readonly edgeTrimMm?: number | string;
             /**
              * @description Plain, or scored so that it bends.
@@ -3313,9 +3313,9 @@ export type components = {
             readonly grainDeg?: number;
             /** @description What an hour of work costs, in the currency of the sheets; absent: the sheets alone decide how the core is divided. */
             readonly hourCost?: number;
-            /** @description Narrowest offcut worth keeping. Absent: 150 (it still holds a piece of the size bedded by hand). */
+            /** @description Narrowest offcut worth keeping. Absent: 150 mm (it still holds a piece of the size bedded by hand). */
             readonly keepFromMm?: number | string;
-            /** @description Width that the blade takes. Absent: 2 (a fine saw or a stout knife). */
+            /** @description Width that the blade takes. Absent: 2 mm (a fine saw or a stout knife). */
             readonly kerfMm?: number | string;
             /**
              * @description Code of a core in the catalogue.
@@ -4186,7 +4186,7 @@ export type components = {
              * @enum {string}
              */
             readonly designCategory: "A" | "B" | "C" | "D";
-            /** @description Dynamic load factor. */
+            /** @description Dynamic load factor. Absent: 3 (the least factor the yardstick allows). */
             readonly dynamicLoadFactor?: number;
             /** @description Length of the hull. */
             readonly lengthHullM?: number;
@@ -4194,7 +4194,7 @@ export type components = {
             readonly lengthWaterlineM: number;
             /** @description Mass, loaded. */
             readonly massLoadedKg: number | string;
-            /** @description Place of the panel from aft over the waterline; absent: 1, the most severe. */
+            /** @description Place of the panel from aft over the waterline; 1 is the most severe. Absent: 1 (the most severe place). */
             readonly shareOfWaterline?: number;
         };
         readonly CraftInput: {
@@ -4221,7 +4221,7 @@ export type components = {
             readonly yearBuilt?: number;
         };
         readonly Crew: {
-            /** @description Hours in a day that go into the job, a head. Absent: 5.6 (so much of a working day goes into one job on the boat: mean of 24 logged days). */
+            /** @description Hours in a day that go into the job, a head. Absent: 5.6 h (so much of a working day goes into one job on the boat: mean of 24 logged days). */
             readonly hoursPerDay?: number;
             /**
              * @description All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.
@@ -4241,7 +4241,7 @@ export type components = {
             readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
         };
         readonly CrewInput: {
-            /** @description Hours in a day that go into the job, a head. Absent: 5.6 (so much of a working day goes into one job on the boat: mean of 24 logged days). */
+            /** @description Hours in a day that go into the job, a head. Absent: 5.6 h (so much of a working day goes into one job on the boat: mean of 24 logged days). */
             readonly hoursPerDay?: number;
             /**
              * @description All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.
@@ -4267,13 +4267,13 @@ export type components = {
             readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
         };
         readonly CriteriaInput: {
-            /** @description Usable share of a core compressive strength; absent: 0.5. */
+            /** @description Usable share of the compressive strength of a core. Absent: 0.5 (half, as for the other strengths; no published share was found). */
             readonly coreCrushShare?: number;
             /** @description Usable share of a core shear strength; absent: by kind of core. */
             readonly coreShearShare?: number;
-            /** @description Usable share of a skin strength; absent: 0.5. */
+            /** @description Usable share of a skin strength. Absent: 0.5 (the small-craft yardstick; class rules take 0.28 to 0.5). */
             readonly skinShare?: number;
-            /** @description Short span over deflection; absent: 100. */
+            /** @description Short span over deflection. Absent: 100 (a class rule for sandwich decks; the small-craft yardstick stands for about 59). */
             readonly spanOverDeflection?: number;
         };
         readonly CureAndWeather: {
@@ -6664,7 +6664,7 @@ export type components = {
         };
         readonly LaminateScheduleRequest: {
             /**
-             * @description Where ply properties are taken from; absent: class-bv. One method serves old and new skin alike.
+             * @description Where ply properties are taken from. One method serves old and new skin alike. Absent: class-bv (it covers mat, woven and unidirectional in three resins, with strengths).
              * @enum {string}
              */
             readonly method?: "class-bv" | "small-craft-yardstick" | "class-gl" | "class-lr" | "micromechanics";
@@ -6735,20 +6735,20 @@ export type components = {
             };
         };
         readonly LayOutInput: {
-            /** @description Allowance at the ends. */
+            /** @description Trimmed off each strip. Absent: 50 mm (an inch at either end). */
             readonly endAllowanceMm?: number | string;
             /** @description Where the old skin is cut away. */
             readonly opening: readonly (readonly number[])[];
             /**
-             * @description Absent: smallest-first.
+             * @description Order of the plies. Absent: smallest-first (both orders are in use, and no published test decides between them for decks).
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description Overlap of strips. */
+            /** @description Overlap of strips of one ply. Absent: 50 mm (edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them). */
             readonly overlapMm?: number | string;
             /** @description Sound skin that the taper may use. */
             readonly soundSkin?: readonly (readonly number[])[];
-            /** @description Thickest wet stack in one go; absent: 4 mm. */
+            /** @description Most laid wet on wet. Absent: 4 mm (solid hand lay-up of 4 to 6 mm in one go is where overheating is reported). */
             readonly wetLimitMm?: number | string;
         };
         readonly LeakSection: {
@@ -7187,14 +7187,14 @@ export type components = {
             readonly application?: "brush-and-roller" | "spray-elsewhere" | "spray-in-booth";
             /** @description Code of a core sheet in the catalogue. */
             readonly core?: string;
-            /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
+            /** @description Margin of the cut beyond the bad core. Absent: 75 mm (a few inches past the sound boundary, 50 to 100 mm). */
             readonly cutMarginMm?: number;
             /**
              * @description How far the finish goes. Absent: panel (a patch inside a panel shows; a panel ends at natural edges).
              * @enum {string}
              */
             readonly finish?: "panel" | "patch" | "whole-deck";
-            /** @description Sound deck kept at every edge. Absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
+            /** @description Sound deck kept at every edge. Absent: 50 mm (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
             readonly flangeMm?: number;
             /**
              * @description What presses the core down. Absent: weights (needs no fastening into the deck and no airtight inner skin).
@@ -7240,14 +7240,14 @@ export type components = {
             readonly application?: "brush-and-roller" | "spray-in-booth" | "spray-elsewhere";
             /** @description Code of a core sheet in the catalogue. */
             readonly core?: string;
-            /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
+            /** @description Margin of the cut beyond the bad core. Absent: 75 mm (a few inches past the sound boundary, 50 to 100 mm). */
             readonly cutMarginMm?: number | string;
             /**
              * @description How far the finish goes. Absent: panel (a patch inside a panel shows; a panel ends at natural edges).
              * @enum {string}
              */
             readonly finish?: "patch" | "panel" | "whole-deck";
-            /** @description Sound deck kept at every edge. Absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
+            /** @description Sound deck kept at every edge. Absent: 50 mm (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
             readonly flangeMm?: number | string;
             /**
              * @description What presses the core down. Absent: weights (needs no fastening into the deck and no airtight inner skin).
@@ -7419,31 +7419,31 @@ export type components = {
             readonly words: string;
         };
         readonly MosaicRulesInput: {
-            /** @description Core bedded in one go. Absent: 1 (the bed must still be soft when the last piece of it is pressed). */
+            /** @description Core bedded in one go. Absent: 1 m2 (the bed must still be soft when the last piece of it is pressed). */
             readonly bayM2?: number | string;
-            /** @description Diameter of bleed holes. Absent: 4 (air under unscored core gets out). */
+            /** @description Diameter of bleed holes. Absent: 4 mm (air under unscored core gets out). */
             readonly bleedDiameterMm?: number | string;
-            /** @description Spacing of bleed holes. Absent: 100 (air under unscored core gets out). */
+            /** @description Spacing of bleed holes. Absent: 100 mm (air under unscored core gets out). */
             readonly bleedSpacingMm?: number | string;
-            /** @description Largest piece slid under a lip. Absent: 0.046 (about half a square foot is slid and turned by hand without scraping its bed off). */
+            /** @description Largest piece slid under a lip. Absent: 0.046 m2 (about half a square foot is slid and turned by hand without scraping its bed off). */
             readonly handPieceM2?: number | string;
-            /** @description Gap at each joint. Absent: 2 (room for the bedding to rise between pieces). */
+            /** @description Gap at each joint. Absent: 2 mm (room for the bedding to rise between pieces). */
             readonly jointGapMm?: number | string;
             /** @description Largest piece bedded from above; absent: the material's own figure. */
             readonly largestPieceM2?: number | string;
-            /** @description Narrowest piece slid under a lip. Absent: 100 (fingers must hold it in the opening while it goes under). */
+            /** @description Narrowest piece slid under a lip. Absent: 100 mm (fingers must hold it in the opening while it goes under). */
             readonly leastLipPieceMm?: number | string;
-            /** @description Smallest piece. Absent: 25 (smaller bits are quicker filled than cut). */
+            /** @description Smallest piece. Absent: 25 cm2 (smaller bits are quicker filled than cut). */
             readonly leastPieceCm2?: number;
-            /** @description Narrowest slot that takes core. Absent: 75 (paste, solid laminate or a strip of high density fills a narrower one). */
+            /** @description Narrowest slot that takes core. Absent: 75 mm (paste, solid laminate or a strip of high density fills a narrower one). */
             readonly leastSlotMm?: number | string;
-            /** @description Deepest undercut that is filled rather than cored. Absent: 75 (the reach of hooked tools: filler goes under the lip first, the core in the field after it). */
+            /** @description Deepest undercut that is filled rather than cored. Absent: 75 mm (the reach of hooked tools: filler goes under the lip first, the core in the field after it). */
             readonly lipFillMm?: number | string;
-            /** @description Narrowest piece. Absent: 40 (a narrower one cannot be held, coated and bedded; it is filled instead). */
+            /** @description Narrowest piece. Absent: 40 mm (a narrower one cannot be held, coated and bedded; it is filled instead). */
             readonly narrowestMm?: number | string;
-            /** @description Distance between joints of neighbouring rows. Absent: 100 (joints that line up make a hinge). */
+            /** @description Distance between joints of neighbouring rows. Absent: 100 mm (joints that line up make a hinge). */
             readonly staggerMm?: number | string;
-            /** @description Distance of joints from a support. Absent: 15 (the core carries its shear there). */
+            /** @description Distance of joints from a support. Absent: 15 mm (the core carries its shear there). */
             readonly supportClearanceMm?: number | string;
         };
         readonly NamedFabricInput: {
@@ -7634,13 +7634,13 @@ export type components = {
             readonly count?: number;
             /** @description Absent: taps; the meter where its readings on dry and on soaked deck are stated; plugs once there are eight symptoms. */
             readonly kinds?: readonly ("sounding" | "moisture" | "plug")[];
-            /** @description Time of a meter reading: deck wiped dry, meter held still, written down. Absent: 1 (the deck is wiped and the meter is tried in two directions). */
+            /** @description Time of a meter reading: deck wiped dry, meter held still, written down. Absent: 1 min (the deck is wiped and the meter is tried in two directions). */
             readonly meterMinutes?: number;
             /** @description Time there is for readings. */
             readonly minutes?: number;
-            /** @description Time of a plug: drilled, looked at, photographed, closed and made good. Absent: 30 (the hole is closed the same day, and made good where the deck is not opened later). */
+            /** @description Time of a plug: drilled, looked at, photographed, closed and made good. Absent: 30 min (the hole is closed the same day, and made good where the deck is not opened later). */
             readonly plugMinutes?: number;
-            /** @description Time of a tap: measured in, sounded, written down. Absent: 0.5 (two a minute once a grid is chalked). */
+            /** @description Time of a tap: measured in, sounded, written down. Absent: 0.5 min (two a minute once a grid is chalked). */
             readonly tapMinutes?: number;
             /** @description Outlines of deck that nobody can get at, as under a raft or a chest. */
             readonly unreachable?: readonly (readonly (readonly number[])[])[];
@@ -7920,12 +7920,12 @@ export type components = {
             readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
         };
         readonly OpenedPanelInput: {
-            /** @description Sag that the new core may keep; absent: 1 mm. */
+            /** @description Sag the new core may keep. Absent: 1 mm (a sag the fairing hides). */
             readonly allowedSagMm?: number | string;
-            /** @description What presses the new core down; absent: 2 kPa. */
+            /** @description Pressure on the new core. Absent: 1 kPa (a flexible skin and a thin bed close under 0.5 to 1 kPa, 50 to 100 kg/m2; more sags the skin below). */
             readonly clampPressureKPa?: number;
             /**
-             * @description How the edges are held.
+             * @description Edges of the opened inner skin. Absent: simply-supported (the cautious case for its sag).
              * @enum {string}
              */
             readonly edges?: "simply-supported" | "clamped";
@@ -7983,9 +7983,9 @@ export type components = {
              * @enum {string}
              */
             readonly access?: "from-above" | "from-below";
-            /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
+            /** @description Margin of the cut beyond the bad core. Absent: 75 mm (a few inches past the sound boundary, 50 to 100 mm). */
             readonly cutMarginMm?: number | string;
-            /** @description Sound deck kept at every edge. Absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
+            /** @description Sound deck kept at every edge. Absent: 50 mm (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
             readonly flangeMm?: number | string;
             /**
              * @description Bond the lifted skin back, or laminate a new one. Absent: relay (a new laminate gives the soundest skin).
@@ -8060,25 +8060,25 @@ export type components = {
             readonly bondableAreaM2?: number | string;
             /** @description Longest skin piece that can be bedded before the resin gels. */
             readonly bondableLengthMm?: number | string;
-            /** @description Labour for each corner of the cut. Absent: 0.05 (drill or grind the round, set the saw in again). */
+            /** @description Labour for each corner of the cut. Absent: 0.05 h (drill or grind the round, set the saw in again). */
             readonly cornerH?: number;
-            /** @description Radius of the corners of the cut. Absent: 40 (rounded corners of 25 to 50 mm do not start cracks). */
+            /** @description Radius of the corners of the cut. Absent: 40 mm (rounded corners of 25 to 50 mm do not start cracks). */
             readonly cornerRadiusMm?: number | string;
-            /** @description Labour for a metre of cut: mark, saw, ream, taper, close. Absent: 1.45 (cut 0.3, ream 0.3, taper 0.35, close the seam 0.5). */
+            /** @description Labour for a metre of cut: mark, saw, ream, taper, close. Absent: 1.45 h/m (cut 0.3, ream 0.3, taper 0.35, close the seam 0.5). */
             readonly cutHPerM?: number;
-            /** @description Depth of the saw past the skin. Absent: 2 (the saw is set to the measured skin and 1 to 3 mm). */
+            /** @description Depth of the saw past the skin. Absent: 2 mm (the saw is set to the measured skin and 1 to 3 mm). */
             readonly depthMarginMm?: number | string;
-            /** @description Distance within which fittings belong to the job. Absent: 300 (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
+            /** @description Distance within which fittings belong to the job. Absent: 300 mm (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
             readonly fittingReachMm?: number | string;
-            /** @description Core left above the inner skin by the saw. Absent: 5 (the saw stops well short of the inner skin). */
+            /** @description Core left above the inner skin by the saw. Absent: 5 mm (the saw stops well short of the inner skin). */
             readonly innerSkinClearanceMm?: number | string;
-            /** @description Labour for a square metre of sound deck opened with the rest. Absent: 16 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
+            /** @description Labour for a square metre of sound deck opened with the rest. Absent: 16 h/m2 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
             readonly openedHPerM2?: number;
-            /** @description Labour for each opening whatever its size. Absent: 1 (marking out, test holes, moving props and covers). */
+            /** @description Labour for each opening whatever its size. Absent: 1 h (marking out, test holes, moving props and covers). */
             readonly openingH?: number;
-            /** @description Distance of a cut from a support it runs along. Absent: 100 (joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more). */
+            /** @description Distance of a cut from a support it runs along. Absent: 100 mm (joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more). */
             readonly supportClearanceMm?: number | string;
-            /** @description Reach of reaming under skin that stays. Absent: 75 (core is reamed out 25 to 75 mm under the sound lip with hooked tools). */
+            /** @description Reach of reaming under skin that stays. Absent: 75 mm (core is reamed out 25 to 75 mm under the sound lip with hooked tools). */
             readonly undercutReachMm?: number | string;
         };
         readonly OpeningsRequest: {
@@ -8431,7 +8431,7 @@ export type components = {
         /** @description The four states of one panel under the same loads. A comparison, never a design approval. */
         readonly PanelAnswer: {
             /** @description Figures of the comparison that nobody stated. */
-            readonly assumptions: readonly components["schemas"]["PanelAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             /** @description Cautions about standing and working on the deck. */
             readonly cautions: readonly components["schemas"]["PanelCaution"][];
             /** @description Derivations of the keys asked for in `explain`. */
@@ -8461,18 +8461,6 @@ export type components = {
             readonly verdict: "not-restored" | "restored";
             /** @description What is short by less, in a sentence. */
             readonly withinHands: readonly string[];
-        };
-        readonly PanelAssumption: {
-            /** @description JSON Pointer to what was not stated about the panel. */
-            readonly at: string;
-            /** @description Why the panel check takes it. */
-            readonly because: string;
-            /** @description What about the panel was taken. */
-            readonly meaning: string;
-            /** @description Source of the value taken. */
-            readonly source: string;
-            /** @description The value taken, as text. */
-            readonly value: string;
         };
         readonly PanelBelowInput: {
             /** @description The core as it was. */
@@ -8593,7 +8581,7 @@ export type components = {
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
             /** @description Diameter of the hole potted with thickened resin. */
             readonly pottedMm?: number | string;
-            /** @description Compressive strength of the thickened resin; absent: 60 MPa. */
+            /** @description Compressive strength of the thickened resin. Absent: 60 MPa (thickened epoxy, fully cured). */
             readonly pottedStrengthMPa?: number;
             /** @description Pull away from the deck. */
             readonly pullN?: number;
@@ -8749,7 +8737,7 @@ export type components = {
             /** @description Each edge by itself, instead of edges. */
             readonly eachEdge?: components["schemas"]["EachEdgeInput"];
             /**
-             * @description All four edges alike; absent: simply-supported, stated as an assumption.
+             * @description All four edges alike. Absent: simply-supported (the cautious case for deflection and for the middle of the panel).
              * @enum {string}
              */
             readonly edges?: "simply-supported" | "clamped" | "free";
@@ -8848,9 +8836,9 @@ export type components = {
             readonly yMm: number | string;
         };
         readonly PersonLoadInput: {
-            /** @description Absent: 1000 N. */
+            /** @description One person on one foot. Absent: 1000 N (one person landing on one foot; codes give 75 to 82.5 kg a person, 736 to 809 N standing). */
             readonly forceN?: number;
-            /** @description Absent: 30 mm. */
+            /** @description Radius of a heel. Absent: 30 mm (heel of 30 mm radius). */
             readonly heelRadiusMm?: number | string;
             /**
              * @description People who stand on the panel. (enum property replaced by openapi-typescript)
@@ -9259,14 +9247,14 @@ export type components = {
         readonly PressedSkinInput: {
             /** @description Proven by a drop test; absent: not known, which refuses a bag. */
             readonly isAirtight?: boolean;
-            /** @description Absent: 9000 MPa, hand-laid glass. */
+            /** @description Modulus of the inner skin. Absent: 9000 MPa (hand-laid mat and woven glass). */
             readonly modulusMPa?: number;
             /**
              * @description Clear distance between the supports that are there.
              * @example 600
              */
             readonly spanMm: number | string;
-            /** @description Bending strength; absent: 140 MPa. */
+            /** @description Bending strength of the inner skin. Absent: 140 MPa (hand-laid mat and woven glass, sound). */
             readonly strengthMPa?: number;
             /**
              * @description The skin that stays.
@@ -9505,7 +9493,7 @@ export type components = {
             readonly validTo: string;
         };
         readonly PricingChoice: {
-            /** @description Hours above those expected that need a new word of the owner. Absent: 15 (yards ask again when the time changes by more than that). */
+            /** @description Hours above those expected that need a new word of the owner. Absent: 15 % (yards ask again when the time changes by more than that). */
             readonly authorisationPercent?: number;
             /** @description Absent: P80 less what is expected. */
             readonly contingencyPercent?: number;
@@ -9530,7 +9518,7 @@ export type components = {
             readonly seed?: number;
         };
         readonly PricingInput: {
-            /** @description Hours above those expected that need a new word of the owner. Absent: 15 (yards ask again when the time changes by more than that). */
+            /** @description Hours above those expected that need a new word of the owner. Absent: 15 % (yards ask again when the time changes by more than that). */
             readonly authorisationPercent?: number;
             /** @description Absent: P80 less what is expected. */
             readonly contingencyPercent?: number;
@@ -9882,18 +9870,18 @@ export type components = {
             readonly fillWith?: string;
             /** @description Joint. */
             readonly joint?: components["schemas"]["JointInput"];
-            /** @description Width of the saw cut; absent: 4 mm. */
+            /** @description Width of the cut. Absent: 4 mm (a circular saw with a glass-cutting blade). */
             readonly kerfMm?: number | string;
-            /** @description Longest strip. */
+            /** @description Longest strip. Absent: 2000 mm (as long as two people lay wet before it kicks). */
             readonly longestStripMm?: number | string;
             /** @description The opening whose edge is the cut. */
             readonly opening?: readonly (readonly number[])[];
             /**
-             * @description Absent: smallest-first.
+             * @description Order of the plies. Absent: smallest-first (both orders are in use, and no published test decides between them for decks).
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description Overlap of strips. */
+            /** @description Overlap of strips of one ply. Absent: 50 mm (edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them). */
             readonly overlapMm?: number | string;
             /** @description Plies over the cut from the core outwards. */
             readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
@@ -9906,7 +9894,7 @@ export type components = {
             readonly skinThicknessMm: number | string;
             /** @description Absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
-            /** @description Thickest wet stack. */
+            /** @description Most laid wet on wet. Absent: 4 mm (solid hand lay-up of 4 to 6 mm in one go is where overheating is reported). */
             readonly wetLimitMm?: number | string;
         };
         readonly ReinforcementInput: {
@@ -10001,7 +9989,7 @@ export type components = {
         readonly RelaidSkinInput: {
             /** @description Fabrics at hand; absent: every reinforcement of the catalogue. */
             readonly fabrics?: readonly components["schemas"]["NamedFabricInput"][];
-            /** @description Absent: 0.5 mm proud, 1 mm low. */
+            /** @description Absent: 0.5 mm proud to 1 mm low (what is faired without a visible hump, and what fairing fills). */
             readonly flush?: components["schemas"]["FlushInput"];
             /** @description With it, the best skin is laid out over the opening. */
             readonly layOut?: components["schemas"]["LayOutInput"];
@@ -10108,9 +10096,9 @@ export type components = {
             readonly fillers?: readonly string[];
             /** @description Code of one of its hardeners; absent: chosen, with the reasons. */
             readonly hardener?: string;
-            /** @description Largest pot mixed at once; absent: 1000 g. */
+            /** @description Largest pot mixed at once. Absent: 1000 g (pots of half a litre to a litre). */
             readonly largestPotG?: number;
-            /** @description To weigh and stir a pot; absent: 4 min. */
+            /** @description Weighing and stirring a pot. Absent: 4 min (two minutes of stirring with scraping, and the weighing). */
             readonly mixingMinutes?: number;
             /**
              * Format: int32
@@ -10131,7 +10119,7 @@ export type components = {
              * @example 20
              */
             readonly temperatureC: number | string;
-            /** @description Share of the pot life within which a pot must be empty; absent: 0.5. */
+            /** @description Share of the pot life within which a pot must be empty. Absent: 0.5 (small enough to bed inside half the pot life). */
             readonly usableFraction?: number;
             /** @description Waste as a share of net; absent: 0.18. */
             readonly wasteFraction?: number;
@@ -10633,7 +10621,7 @@ export type components = {
         readonly ScheduleLimitsInput: {
             /**
              * Format: int32
-             * @description Most kinds of fabric.
+             * @description Most kinds of fabric in one skin. Absent: 3 (fewer rolls, fewer mistakes).
              */
             readonly mostKinds?: number;
             /**
@@ -10641,11 +10629,11 @@ export type components = {
              * @description Most plies.
              */
             readonly mostPlies?: number;
-            /** @description Smallest step of the taper. */
+            /** @description Smallest step between ply edges, on average. Absent: 5 mm (smaller steps cannot be laid true by hand). */
             readonly smallestStepMm?: number | string;
             /** @description Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
-            /** @description How much the outer ply may print, 0 to 3; absent: 1. */
+            /** @description How much the outer ply may print through, 0 to 3. Absent: 1 (the pattern of roving shows through gloss paint). */
             readonly worstPrintThrough?: number;
         };
         readonly SchedulePly: {
@@ -11323,17 +11311,17 @@ export type components = {
             readonly wetLine: components["schemas"]["Figure"];
         };
         readonly StackRulesInput: {
-            /** @description A bond line as a notched spreader leaves it. Absent: 0.89 (what a 1/4 in notch leaves). */
+            /** @description A bond line as a notched spreader leaves it. Absent: 0.89 mm (what a 1/4 in notch leaves). */
             readonly bondLineMm?: number | string;
-            /** @description Highest the skin may sit. Absent: 0 (a proud skin cannot be faired away). */
+            /** @description Highest the skin may sit. Absent: 0 mm (a proud skin cannot be faired away). */
             readonly highestFlushMm?: number | string;
-            /** @description The thinnest that still fills, pressed hard. Absent: 0.25 (a tight bed on balsa, pressed). */
+            /** @description The thinnest that still fills, pressed hard. Absent: 0.25 mm (a tight bed on balsa, pressed). */
             readonly leastBondLineMm?: number | string;
-            /** @description Lowest the skin may sit. Absent: -1 (a millimetre low is faired). */
+            /** @description Lowest the skin may sit. Absent: -1 mm (a millimetre low is faired). */
             readonly lowestFlushMm?: number | string;
-            /** @description The thickest bed of filled resin. Absent: 3 (a paste bed of 1 to 3 mm). */
+            /** @description The thickest bed of filled resin. Absent: 3 mm (a paste bed of 1 to 3 mm). */
             readonly mostBondLineMm?: number | string;
-            /** @description Resin under plies laid wet on the core. Absent: 0.1 (the first ply lies on the core in its own resin; there is no bed of paste). */
+            /** @description Resin under plies laid wet on the core. Absent: 0.1 mm (the first ply lies on the core in its own resin; there is no bed of paste). */
             readonly wetLineMm?: number | string;
         };
         /** @description A group of plies that may be laid wet on wet. */
@@ -12032,9 +12020,9 @@ export type components = {
             readonly dropKPa?: number;
             /** @description Drop minutes. */
             readonly dropMinutes?: number;
-            /** @description Share of the air that the pump takes away; absent: 0.75. */
+            /** @description Share of the air that the pump takes away. Absent: 0.75 (22 inHg of 30 is what repair manuals ask at least). */
             readonly fraction?: number;
-            /** @description Pump. */
+            /** @description Free flow of the pump. Absent: 50 l/min (small workshop pump). */
             readonly pumpLPerMin?: number;
         };
         readonly VariantAskedInput: {
@@ -12346,7 +12334,7 @@ export type components = {
         readonly WeightsInput: {
             /** @description At hand. */
             readonly availableKg?: number | string;
-            /** @description One bag; absent: 20 kg. */
+            /** @description One weight. Absent: 20 kg (a sand bag that one person lifts). */
             readonly bagKg?: number | string;
         };
         /** @description Why a figure is what it is: the tree of formulas, inputs and sources below it. */
@@ -12755,7 +12743,10 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
-                        /** @enum {string} */
+                        /**
+                         * @description That the process answers.
+                         * @enum {string}
+                         */
                         readonly status: "alive";
                     };
                 };
@@ -12788,7 +12779,10 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
-                        /** @enum {string} */
+                        /**
+                         * @description That work can be taken.
+                         * @enum {string}
+                         */
                         readonly status: "ready";
                     };
                 };
@@ -16593,9 +16587,11 @@ export interface operations {
         readonly requestBody: {
             readonly content: {
                 readonly "application/json": {
+                    /** @description As it stands at the head of documents. */
                     readonly name?: string;
                 };
                 readonly "application/merge-patch+json": {
+                    /** @description As it stands at the head of documents. */
                     readonly name?: string;
                 };
             };
@@ -16939,6 +16935,7 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
+                        /** @description Packs of the list, one entry for each. */
                         readonly packs: readonly components["schemas"]["PackInput"][];
                     };
                     readonly "text/csv": string;
@@ -16992,6 +16989,7 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
+                        /** @description Packs of the list, one entry for each. */
                         readonly packs: readonly components["schemas"]["PackInput"][];
                     };
                 };

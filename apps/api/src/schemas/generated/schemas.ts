@@ -10275,7 +10275,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/PanelAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         },
         "description": "Figures of the comparison that nobody stated."
       },
@@ -10311,38 +10311,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions",
       "limits",
       "truncation"
-    ]
-  },
-  "PanelAssumption": {
-    "type": "object",
-    "properties": {
-      "at": {
-        "type": "string",
-        "description": "JSON Pointer to what was not stated about the panel."
-      },
-      "meaning": {
-        "type": "string",
-        "description": "What about the panel was taken."
-      },
-      "value": {
-        "type": "string",
-        "description": "The value taken, as text."
-      },
-      "because": {
-        "type": "string",
-        "description": "Why the panel check takes it."
-      },
-      "source": {
-        "type": "string",
-        "description": "Source of the value taken."
-      }
-    },
-    "required": [
-      "at",
-      "meaning",
-      "value",
-      "because",
-      "source"
     ]
   },
   "PanelCaution": {
