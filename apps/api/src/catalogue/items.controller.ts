@@ -139,6 +139,12 @@ const listSchema = (resource: Resource) => ({
   },
 });
 
+const listSaid = (resource: Resource) => ({
+  operationId: `list${resource.many}`,
+  summary: `Entries of an edition (${wordsOf(resource)}), as JSON or CSV`,
+  description: `Every ${wordsOf(resource)} of the current edition, or of the one named; CSV has the columns that an import takes.`,
+});
+
 const historySaid = (resource: Resource) => ({
   operationId: `get${resource.one}History`,
   summary: `Who changed what about an entry (${wordsOf(resource)})`,
@@ -146,7 +152,7 @@ const historySaid = (resource: Resource) => ({
 });
 
 function readingController(resource: Resource): Type {
-  const { table, path, one, many, classes, kinds } = resource;
+  const { table, path, one, classes, kinds } = resource;
   const words = wordsOf(resource);
 
   class ItemsQueryDto extends EditionQueryDto {
@@ -163,11 +169,7 @@ function readingController(resource: Resource): Type {
 
     @Get()
     @Produces(JSON_TYPE, CSV_TYPE)
-    @ApiOperation({
-      operationId: `list${many}`,
-      summary: `Entries of an edition (${words}), as JSON or CSV`,
-      description: `Every ${words} of the current edition, or of the one named; CSV has the columns that an import takes.`,
-    })
+    @ApiOperation(listSaid(resource))
     @AnswersSchema(listSchema(resource), [CSV_TYPE])
     @Refuses('not-found')
     async list(
