@@ -7,7 +7,8 @@ use Mojo::JSON qw(decode_json encode_json);
 use OpenAPI::Client;
 
 my ($contract, $address, $key, $record) = @ARGV;
-my $client = OpenAPI::Client->new("file://$contract");
+# The library would take a number for a text as well, and a length is the one or the other.
+my $client = OpenAPI::Client->new("file://$contract", coerce => "booleans");
 $client->base_url(Mojo::URL->new($address));
 my $accept = 'application/json';
 $client->ua->inactivity_timeout(120)->request_timeout(120);
@@ -27,7 +28,7 @@ sub ask {
   push @told,
     {
     operation => $operation,
-    status    => $result->code,
+    status    => $result->code + 0,
     type      => $result->headers->content_type,
     begins    => substr($result->body, 0, 5),
     bytes     => length $result->body,
@@ -41,6 +42,6 @@ my $id   = $made->{id};
 ask('getEstimate', {id => $id}, 'application/json');
 my $drawings = ask('listDrawings', {id => $id}, 'application/json')->json;
 ask('getDrawing', {id => $id, name => $drawings->{items}[0]{name}}, 'image/svg+xml');
-ask('getEstimate', {id => $id, Prefer => 'wait=60'}, 'application/pdf');
+ask("getEstimate", {id => $id}, "application/pdf");
 ask('getEstimate', {id => 'no such id'}, 'application/json');
 print encode_json(\@told);
