@@ -20,7 +20,8 @@ export class StockController {
   @ApiOperation({
     operationId: 'listStock',
     summary: 'What was counted of the packs of a price list',
-    description: 'Whole packs of each SKU, with the time of the count. They hold at once, whatever edition is current.',
+    description:
+      'Whole packs of each SKU, with the time of the count. They hold at once, whatever edition is current.',
   })
   @Answers('StockList')
   list(@CallerParam() caller: Caller, @Param('code') code: string): Promise<StockList> {

@@ -142,7 +142,9 @@ function textSchema(schema: unknown, schemas: SchemaByName): unknown {
 }
 
 function rangeSchema(properties: Json, schemas: SchemaByName): unknown {
-  const parts = Object.entries(properties).map(([key, part]) => [key, inUsUnits(textSchema(part, schemas), part)] as const);
+  const parts = Object.entries(properties).map(
+    ([key, part]) => [key, inUsUnits(textSchema(part, schemas), part)] as const,
+  );
   return parts.some(([, text]) => text === undefined)
     ? undefined
     : {

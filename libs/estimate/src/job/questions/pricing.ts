@@ -54,7 +54,8 @@ export const pricingQuestions = {
   samples: ask({
     unit: '1',
     meaning: 'draws of the simulation',
-    description: 'Number of draws of older records, of no effect now: the figures are integrated over a fixed lattice.',
+    description:
+      'Number of draws of older records, of no effect now: the figures are integrated over a fixed lattice.',
     range: { from: 1000, upTo: 100_000 },
     isWhole: true,
     otherwise: 'unknown',
