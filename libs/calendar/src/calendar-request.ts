@@ -85,7 +85,14 @@ export const calendarCrewQuestions = {
   }),
   hoursPerDay: ask({
     meaning: 'length of the working day',
-    description: 'Absent: 8.',
+    description: 'Hours that go into the job. Absent: 8.',
+    unit: 'h',
+    range: { from: 1, upTo: 16 },
+    otherwise: 'unknown',
+  }),
+  presentH: ask({
+    meaning: 'hours from coming to going',
+    description: 'So long cures and coats are watched over; absent: the length of the working day.',
     unit: 'h',
     range: { from: 1, upTo: 16 },
     otherwise: 'unknown',
@@ -200,6 +207,11 @@ export const calendarQuestions = {
     meaning: 'what dries under the lip',
     description: 'What dries under the lip; absent: balsa.',
     choices: dryingCores,
+    otherwise: 'unknown',
+  }),
+  isExtentAgreed: askWhether({
+    meaning: 'whether the extent is agreed already',
+    description: 'The deck is opened and measured: the hold for re-measuring waits for nobody.',
     otherwise: 'unknown',
   }),
   customOperations: askList({

@@ -64,9 +64,9 @@ describe('calendar', () => {
   test('no task starts before its predecessors have cured, dried or been released', () => {
     for (const task of plan.tasks)
       for (const before of task.after) {
-        // The stand before paint is a wait of its own: it runs from the last filling on.
+        // The stand before paint is a wait of its own: it runs from the last filling on. The weave is filled on tacky plies.
         const { readyAt, endAt } = taskOf(plan, before);
-        const from = task.code === 'stand-before-paint' ? endAt : readyAt;
+        const from = ['stand-before-paint', 'fair-1'].includes(task.code) ? endAt : readyAt;
         expect([task.code, Date.parse(task.startAt) >= Date.parse(from)]).toEqual([task.code, true]);
       }
   });
@@ -94,6 +94,60 @@ describe('calendar', () => {
     expect(Date.parse(taskOf(plan, 'fair-2').startAt)).toBeGreaterThanOrEqual(
       Date.parse(taskOf(plan, 'fair-1').readyAt),
     );
+  });
+
+  // By hand: at 25 degC, which is where the deck stands here, ages are hours; the plies are laid before three in the afternoon.
+  describe('the weave is filled', () => {
+    const gelling = (gelH: number): CalendarRequest => ({
+      ...job,
+      deckTemperatureC: 25,
+      drivers: { ...job.drivers, 'opened-m2': 0.05, 'laminate-m2': 0.1, 'faired-m2-cycle': 0.3 },
+      resin: {
+        ...resin,
+        hardeners: resin.hardeners.map((one) => ({
+          ...one,
+          gelH: { ...one.gelH, value: gelH },
+          recoatShutsH: { ...one.recoatShutsH, value: 6 },
+        })),
+      },
+    });
+    const filledAfterH = (request: CalendarRequest): number => {
+      const found = planOf(request);
+      const [laid, filled] = [taskOf(found, 'laminate-top'), taskOf(found, 'fair-1')];
+      return (Date.parse(filled.startAt) - Date.parse(laid.endAt)) / 3_600_000;
+    };
+
+    test('from gel on, while the plies are tacky, where somebody is there', () => {
+      expect(filledAfterH(gelling(0.5))).toBeCloseTo(0.5, 1);
+      expect(taskOf(planOf(gelling(0.5)), 'fair-1').startsBecause).toContain('still tacky');
+    });
+
+    test('not before the plies can be sanded, where the crew goes home before they gel', () => {
+      const found = planOf(gelling(3));
+      expect(taskOf(found, 'laminate-top').endAt.slice(11, 13)).toBe('14');
+      expect(Date.parse(taskOf(found, 'fair-1').startAt)).toBeGreaterThanOrEqual(
+        Date.parse(taskOf(found, 'laminate-top').readyAt),
+      );
+    });
+  });
+
+  test('waits for nobody at the hold where the extent is agreed', () => {
+    const agreed = planOf({ ...job, isExtentAgreed: true });
+    const hold = taskOf(agreed, 'hold-remeasure');
+    expect([hold.isHoldPoint, hold.waitH]).toEqual([true, 0]);
+    expect(agreed.planned.calendarDays).toBeLessThanOrEqual(plan.planned.calendarDays);
+  });
+
+  // By hand: 5.3 h of work (5.6 less 0.3 of setting up) spread over 7.7 h: a man-hour takes 7.7/5.3 = 1.453 h for one man.
+  test('spreads the work of a day over the hours that somebody is there', () => {
+    const alone = { people: 1, hoursPerDay: 5.6, startHour: 8 };
+    const inspected = (crew: CalendarRequest['crew']) => {
+      const { startAt, endAt, labourH } = taskOf(planOf({ ...job, crew }), 'inspect-map');
+      return (Date.parse(endAt) - Date.parse(startAt)) / 3_600_000 / labourH;
+    };
+    // Moments are written to the minute.
+    expect(inspected(alone)).toBeCloseTo(1, 2);
+    expect(inspected({ ...alone, presentH: 8 })).toBeCloseTo(7.7 / 5.3, 2);
   });
 
   test('early, likely and late finish stand in order and the same seed gives the same dates', () => {

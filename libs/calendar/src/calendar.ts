@@ -29,7 +29,16 @@ import {
 } from './simulate.js';
 import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
 import { todayFor } from './today.js';
-import { walk, walkPlan, walkTables, type Draw, type Walk, type WalkPlan, type WalkTables } from './walk.js';
+import {
+  walk,
+  walkPlan,
+  walkTables,
+  type Crew,
+  type Draw,
+  type Walk,
+  type WalkPlan,
+  type WalkTables,
+} from './walk.js';
 
 /** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
 export const planCalendar = (request: CalendarRequest): Outcome<CalendarPlan> =>
@@ -100,12 +109,13 @@ function calendarOver(
   }
   const clock = slotClock(request, workTimes(request), horizonOf(request, tasks, others));
   const setting = settingFor(request, hardener, { clock, deckC });
-  const plan = walkPlan(tasks, setting, request.crew.people);
+  const hands = { people: request.crew.people, workShare: workShare(request) };
+  const plan = walkPlan(tasks, setting, hands);
   const likely = walk(plan, expectedDraw(tasks));
   if (!likely.isComplete) return refusal(neverReady(request));
   return success({
     plan: () => simulatedPlan({ request, plan, likely, deckC }),
-    days: daysOfAll(others, plan, request.crew.people),
+    days: daysOfAll(others, plan, hands),
     momentAfter: (days) => momentOf(clock, days * 48),
   });
 }
@@ -136,11 +146,11 @@ const horizonOf = (
   );
 
 /** Scenarios of one network share its plan and the tables of its walks. */
-function daysOfAll(others: readonly Tried[], own: WalkPlan, people: number): readonly ScenarioDays[] {
+function daysOfAll(others: readonly Tried[], own: WalkPlan, crew: Crew): readonly ScenarioDays[] {
   const known = new Map<readonly NetworkTask[], { readonly plan: WalkPlan; readonly tables: WalkTables }>();
   return others.map((tried) => {
     const { tasks } = tried;
-    const plan = known.get(tasks)?.plan ?? (tasks === own.tasks ? own : walkPlan(tasks, own.setting, people));
+    const plan = known.get(tasks)?.plan ?? (tasks === own.tasks ? own : walkPlan(tasks, own.setting, crew));
     const tables = known.get(tasks)?.tables ?? walkTables(plan);
     known.set(tasks, { plan, tables });
     const draw = scenarioDraw(tasks, tried);
@@ -282,11 +292,13 @@ function taskAt({ plan, likely, chain, simulation }: TaskContext, index: number)
   };
 }
 
-function reasonOf({ tasks }: WalkPlan, { waitedFor, ready, end }: Walk, index: number): string {
+function reasonOf({ tasks }: WalkPlan, { waitedFor, start, ready, end }: Walk, index: number): string {
   const before = waitedFor[index];
   if (before === -1) return 'nothing comes before it';
   const isDirect = tasks[index].after.includes(tasks[before].code);
   if (!isDirect) return `the crew comes from "${tasks[before].title}"`;
+  if (start[index] < ready[before])
+    return `"${tasks[before].title}" ${tasks[index].wetOn.includes(tasks[before].code) ? 'is still wet' : 'has gelled and is still tacky'}`;
   return ready[before] > end[before]
     ? `"${tasks[before].title}" has ${waitWords[tasks[before].wait.kind]}`
     : `"${tasks[before].title}" is done`;
@@ -331,22 +343,33 @@ function milestonesOf(tasks: readonly PlannedTask[], likelyFinish: string): read
   return [...found, { code: 'finish', title: 'Finish, likely', at: likelyFinish }];
 }
 
+/** From coming to going; the work of a day is spread over it. */
 export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
-  const setUp = operations.find(({ driver }) => driver === 'day')?.hours.likely ?? 0;
-  const hours = crew.hoursPerDay ?? defaults.hoursPerDay.value;
+  const workH = workHoursADay(crew);
   return {
-    hoursPerDay: Math.max(SLOT_H, hours - setUp),
+    hoursPerDay: Math.max(workH, (crew.presentH ?? 0) - SET_UP_H),
     startHour: crew.startHour ?? defaults.startHour.value,
     workingDays: crew.workingDays ?? ['mon', 'tue', 'wed', 'thu', 'fri'],
     ...(crew.daysOff === undefined ? {} : { daysOff: crew.daysOff }),
   };
 }
 
+const SET_UP_H = operations.find(({ driver }) => driver === 'day')?.hours.likely ?? 0;
+
+/** What is left of a day for the job when everything is set up. */
+const workHoursADay = ({ hoursPerDay = defaults.hoursPerDay.value }: CalendarRequest['crew']): number =>
+  Math.max(SLOT_H, hoursPerDay - SET_UP_H);
+
+/** Of each hour at the boat, so much goes into the job. */
+const workShare = (request: CalendarRequest): number =>
+  workHoursADay(request.crew) / workTimes(request).hoursPerDay;
+
 const MOST_DAYS = 3650;
 
 /** Long enough that only a hopeless job runs past it. */
 function horizonDays(request: CalendarRequest, tasks: readonly NetworkTask[]): number {
-  const { hoursPerDay, workingDays } = workTimes(request);
+  const { workingDays } = workTimes(request);
+  const hoursPerDay = workHoursADay(request.crew);
   const hours = tasks.reduce(
     (sum, task) => sum + task.hours.high / Math.min(request.crew.people, task.mostHands),
     0,
@@ -368,13 +391,14 @@ function horizonDays(request: CalendarRequest, tasks: readonly NetworkTask[]): n
   );
 }
 
-const lossByShelter: Readonly<Record<CalendarRequest['flags']['shelter'], number>> = {
+/** Share of working days lost to weather beyond the forecast. */
+export const weatherLoss: Readonly<Record<CalendarRequest['flags']['shelter'], number>> = {
   open: 0.25,
   tent: 0.05,
   shed: 0,
 };
 const lossFractionOf = (request: CalendarRequest): number =>
-  request.weatherLossFraction ?? lossByShelter[request.flags.shelter];
+  request.weatherLossFraction ?? weatherLoss[request.flags.shelter];
 
 interface NamedDefault extends Default {
   readonly unit: string;
@@ -421,7 +445,7 @@ function assumptionsOf(request: CalendarRequest, deckC: number): readonly Proces
           unit: '1',
           meaning: 'share of working days lost to weather beyond the forecast',
           at: '/weatherLossFraction',
-          value: lossByShelter[request.flags.shelter],
+          value: weatherLoss[request.flags.shelter],
           low: 0,
           high: 0.5,
           because: `work ${request.flags.shelter === 'open' ? 'in the open' : `in a ${request.flags.shelter}`}`,
@@ -516,6 +540,7 @@ function notesOn(request: CalendarRequest, tasks: readonly PlannedTask[]): reado
       : [
           'Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.',
         ]),
+    'The steps are set as if the crew came on every one of its working days.',
     'Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure.',
   ];
 }

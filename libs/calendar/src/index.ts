@@ -1,10 +1,18 @@
 export {
   planCalendar,
   planWithScenarios,
+  weatherLoss,
   withDays,
   workTimes,
   type CalendarWithScenarios,
 } from './calendar.js';
+export {
+  absentPerDayWorked,
+  meanAbsentPerDayWorked,
+  usualAttendance,
+  weatherLostPerDayWorked,
+  type Absence,
+} from './attendance.js';
 export { balsaEdgeDays, cureFactor, dryingDays, type Drying, type DryingCore } from './waits.js';
 export { type CalendarEvents, type ICalendarChoice, calendarText, iCalendarQuestions } from './icalendar.js';
 export {

@@ -30,6 +30,16 @@ export interface NetworkTask {
   readonly after: readonly string[];
   /** Of these, the ones it is laid on while they are wet. */
   readonly wetOn: readonly string[];
+  /** Of these, the ones it may be laid on while they are tacky. */
+  readonly tackyOn: readonly string[];
+  /** Ages between which the next layer bonds to it without sanding, h at 25 degC; of what cures. */
+  readonly tacky?: TackyWindow;
+}
+
+/** From gel until the moment after which it must be sanded. */
+export interface TackyWindow {
+  readonly opensAgeH: number;
+  readonly shutsAgeH: number;
 }
 
 type Hours = ThreePoint & { readonly meanH: number };
@@ -134,6 +144,10 @@ function cyclesOf(
     isHoldPoint: operation.isHoldPoint === true,
     after: index === 0 ? after : [codeOf(index)],
     wetOn: operation.wetOn ?? [],
+    tackyOn: operation.tackyOn ?? [],
+    ...(operation.waits.kind === 'cure'
+      ? { tacky: { opensAgeH: hardener.gelH.value, shutsAgeH: hardener.recoatShutsH.value } }
+      : {}),
   }));
 }
 
@@ -154,7 +168,9 @@ function waitOf(
         hours: scaled(waits.daysThreePoint ?? dryingDays(dryingOf(request, deckC)), 24),
       };
     case 'hold':
-      return { kind: 'hold', hours: waits.hoursThreePoint };
+      return request.isExtentAgreed === true
+        ? { kind: 'none' }
+        : { kind: 'hold', hours: waits.hoursThreePoint };
     case 'elapsed':
       return {
         kind: 'elapsed',
@@ -205,6 +221,7 @@ function customTask(added: CustomOperation, standIns: StandIns, tasks: readonly 
     hours: added.hours,
     meanH: triangularMean(added.hours),
     wetOn: [],
+    tackyOn: [],
     mostHands: 2,
     wait: added.waitH === undefined ? { kind: 'none' } : { kind: 'elapsed', hours: added.waitH },
     isHoldPoint: added.isHoldPoint === true,

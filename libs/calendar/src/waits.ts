@@ -18,12 +18,12 @@ export type DryingCore = (typeof dryingCores)[number];
 /**
  * Days until the edge under the lip is dry when the rotten core is out, at 18 degC: judged. Of opened spots without a heated
  * roof it is told: three days in the summer sun, a few days, three days with solvent once a day, a couple of days under lamps
- * while it rained; a wet spell is what the long end is for.
+ * while it rained. The long end is for a dull week; days lost to weather are counted by themselves.
  */
 const daysByShelter: Readonly<Record<Drying['shelter'], ThreePoint>> = {
   shed: { low: 0, likely: 1, high: 3 },
   tent: { low: 1, likely: 2, high: 8 },
-  open: { low: 1, likely: 3, high: 16 },
+  open: { low: 1, likely: 3, high: 8 },
 };
 
 /** An edge of plywood takes half as long again as one of balsa; closed cells are wiped and hold no water. */

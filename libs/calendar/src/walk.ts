@@ -8,10 +8,12 @@ export interface WalkPlan {
   readonly setting: Setting;
   readonly before: readonly Int32Array[];
   readonly next: readonly Int32Array[];
-  /** Beside each successor, 1 where it is laid on while the task is still wet. */
-  readonly wetNext: readonly Uint8Array[];
+  /** Beside each successor, how it follows: when the task is ready, wet on it, or tacky if it comes in time. */
+  readonly bonds: readonly Uint8Array[];
   readonly gates: readonly Workable[];
   readonly hands: Float64Array;
+  /** Of each hour at the boat, so much goes into the job. */
+  readonly workShare: number;
   /** Mean hours from the start of a task to the end of the job: the longer, the sooner it is taken up. */
   readonly tail: Float64Array;
 }
@@ -33,7 +35,16 @@ export interface Draw {
   readonly lostDays: Float64Array;
 }
 
-export function walkPlan(tasks: readonly NetworkTask[], setting: Setting, people: number): WalkPlan {
+export interface Crew {
+  readonly people: number;
+  readonly workShare: number;
+}
+
+export function walkPlan(
+  tasks: readonly NetworkTask[],
+  setting: Setting,
+  { people, workShare }: Crew,
+): WalkPlan {
   const place = new Map(tasks.map(({ code }, index) => [code, index]));
   const before = tasks.map(({ after }) => Int32Array.from(after.flatMap((code) => place.get(code) ?? [])));
   const next = tasks.map((_, index) =>
@@ -41,10 +52,18 @@ export function walkPlan(tasks: readonly NetworkTask[], setting: Setting, people
   );
   const hands = Float64Array.from(tasks, ({ mostHands }) => Math.min(people, mostHands));
   const gates = tasks.map(({ gate }) => setting.workable[gate]);
-  const wetNext = next.map((others, index) =>
-    Uint8Array.from(others, (other) => (tasks[other].wetOn.includes(tasks[index].code) ? 1 : 0)),
+  const bonds = next.map((others, index) =>
+    Uint8Array.from(others, (other) => bondOf(tasks[index], tasks[other])),
   );
-  return { tasks, setting, before, next, wetNext, gates, hands, tail: tails(tasks, next, hands) };
+  return { tasks, setting, before, next, bonds, gates, hands, workShare, tail: tails(tasks, next, hands) };
+}
+
+/** How a task follows another. */
+const BOND = { ready: 0, wet: 1, tacky: 2 } as const;
+
+function bondOf({ code, tacky }: NetworkTask, { wetOn, tackyOn }: NetworkTask): number {
+  if (wetOn.includes(code)) return BOND.wet;
+  return tacky !== undefined && tackyOn.includes(code) ? BOND.tacky : BOND.ready;
 }
 
 function tails(
@@ -72,6 +91,9 @@ export interface WalkTables {
   /** When the last predecessor of a task was ready, and which it was; settled once all of them are. */
   readonly readyAt: Float64Array;
   readonly driver: Int32Array;
+  /** When the tacky window that a task may use shuts, and when all its predecessors are ready if it comes later. */
+  readonly shutsAt: Float64Array;
+  readonly elseAt: Float64Array;
   /** Predecessors still to be done. */
   readonly open: Int32Array;
   /** Tasks that may be taken up, `waiting` of them. */
@@ -87,6 +109,8 @@ export function walkTables({ tasks: { length } }: WalkPlan): WalkTables {
     waitedFor: places(),
     readyAt: numbers(),
     driver: places(),
+    shutsAt: numbers(),
+    elseAt: numbers(),
     open: places(),
     eligible: places(),
   };
@@ -118,9 +142,14 @@ export function walk(plan: WalkPlan, draw: Draw, tables: WalkTables = walkTables
 }
 
 /** Everything as before the first task; how many may be taken up at once. */
-function begin({ before }: WalkPlan, { readyAt, driver, open, eligible }: WalkTables): number {
+function begin(
+  { before }: WalkPlan,
+  { readyAt, driver, shutsAt, elseAt, open, eligible }: WalkTables,
+): number {
   let waiting = 0;
   readyAt.fill(0);
+  shutsAt.fill(Number.POSITIVE_INFINITY);
+  elseAt.fill(0);
   driver.fill(-1);
   for (let task = 0; task < before.length; task += 1) {
     open[task] = before[task].length;
@@ -131,19 +160,43 @@ function begin({ before }: WalkPlan, { readyAt, driver, open, eligible }: WalkTa
 
 /** The task is done: its successors know when it was ready, and those that waited for nothing else may be taken up. */
 function release(
-  { next, wetNext }: WalkPlan,
-  { end, ready, readyAt, driver, open, eligible }: WalkTables,
+  plan: WalkPlan,
+  tables: WalkTables,
   { task, waiting }: { readonly task: number; readonly waiting: number },
 ): number {
+  const { readyAt, driver, open, eligible } = tables;
+  const [next, bonds] = [plan.next[task], plan.bonds[task]];
   let count = waiting;
-  for (let place = 0; place < next[task].length; place += 1) {
-    const other = next[task][place];
-    const at = wetNext[task][place] === 1 ? end[task] : ready[task];
+  for (let place = 0; place < next.length; place += 1) {
+    const other = next[place];
+    const at = followsAt(plan, tables, { task, other, bond: bonds[place] });
     if (driver[other] === -1 || at > readyAt[other]) [readyAt[other], driver[other]] = [at, task];
     open[other] -= 1;
     if (open[other] === 0) eligible[count++] = other;
   }
   return count;
+}
+
+interface Following {
+  readonly task: number;
+  readonly other: number;
+  readonly bond: number;
+}
+
+/** When a successor may be taken up, as far as this task goes; where it may be laid on tacky, until when is noted. */
+function followsAt(
+  { tasks, setting: { ages } }: WalkPlan,
+  { end, ready, shutsAt, elseAt }: WalkTables,
+  { task, other, bond }: Following,
+): number {
+  if (bond === BOND.wet) return end[task];
+  elseAt[other] = Math.max(elseAt[other], ready[task]);
+  const { tacky } = tasks[task];
+  if (bond === BOND.ready || tacky === undefined) return ready[task];
+  const [opens, shuts] = [tacky.opensAgeH, tacky.shutsAgeH].map((ageH) => slotOfAge(ages, end[task], ageH));
+  if (opens === undefined || shuts === undefined || opens >= ready[task]) return ready[task];
+  shutsAt[other] = shuts;
+  return opens;
 }
 
 interface Choice {
@@ -153,20 +206,15 @@ interface Choice {
 }
 
 /** Place among the eligible of the task to take up; its start is left in the tables. */
-function soonest(
-  plan: WalkPlan,
-  draw: Draw,
-  { tables: { eligible, readyAt, start }, waiting, crewFree }: Choice,
-): number {
+function soonest(plan: WalkPlan, draw: Draw, { tables, waiting, crewFree }: Choice): number {
+  const { eligible, readyAt, start } = tables;
   let [best, bestStart, bestTail] = [-1, Number.POSITIVE_INFINITY, 0];
   for (let place = 0; place < waiting; place += 1) {
     const task = eligible[place];
     const hasWork = draw.hours[task] > 0;
     const from = hasWork ? Math.max(readyAt[task], crewFree) : readyAt[task];
     if (from > bestStart + 1e-9) continue;
-    const found = hasWork
-      ? (whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count)
-      : from;
+    const found = hasWork ? inTime(plan, tables, { task, at: workFrom(plan, task, from) }) : from;
     const isTie = Math.abs(found - bestStart) <= 1e-9;
     if (best === -1 || (isTie ? plan.tail[task] > bestTail : found < bestStart))
       [best, bestStart, bestTail] = [place, found, plan.tail[task]];
@@ -175,6 +223,16 @@ function soonest(
   return best;
 }
 
+const workFrom = ({ gates, setting }: WalkPlan, task: number, from: number): number =>
+  whenStarts(gates[task], workedBy(gates[task], from)) ?? setting.clock.count;
+
+/** Past the tacky window it waits until what lies below can be sanded. */
+const inTime = (
+  plan: WalkPlan,
+  { shutsAt, elseAt }: WalkTables,
+  { task, at }: { readonly task: number; readonly at: number },
+): number => (at > shutsAt[task] ? workFrom(plan, task, Math.max(at, elseAt[task])) : at);
+
 interface Settling {
   readonly tables: WalkTables;
   readonly task: number;
@@ -182,26 +240,30 @@ interface Settling {
   readonly crewFree: number;
 }
 
-function settle(
-  plan: WalkPlan,
-  draw: Draw,
-  { tables: { start, end, ready, waitedFor, readyAt, driver }, task, crewLast, crewFree }: Settling,
-): boolean {
+function settle(plan: WalkPlan, draw: Draw, { tables, task, crewLast, crewFree }: Settling): boolean {
+  const { start, end, ready, waitedFor, readyAt, driver } = tables;
   const { clock, forecastEndSlot } = plan.setting;
   const gate = plan.gates[task];
   const isBeyondForecast = start[task] >= forecastEndSlot && plan.tasks[task].gate !== 'none';
   if (isBeyondForecast && draw.lostDays[task] > 0)
-    start[task] = afterLostDays(plan, gate, start[task], draw.lostDays[task]);
+    start[task] = inTime(plan, tables, {
+      task,
+      at: afterLostDays(plan, gate, start[task], draw.lostDays[task]),
+    });
   const done =
     draw.hours[task] === 0
       ? start[task]
-      : whenDone(gate, workedBy(gate, start[task]) + draw.hours[task] / plan.hands[task] / SLOT_H);
+      : whenDone(gate, workedBy(gate, start[task]) + slotsOf(plan, task, draw.hours[task]));
   end[task] = done ?? clock.count;
   const fit = readyAfter(plan, task, { end: end[task], wait: draw.waits[task] });
   ready[task] = fit ?? clock.count;
-  waitedFor[task] = draw.hours[task] > 0 && crewFree > readyAt[task] ? crewLast : driver[task];
+  const couldStart = start[task] > tables.shutsAt[task] ? tables.elseAt[task] : readyAt[task];
+  waitedFor[task] = draw.hours[task] > 0 && crewFree > couldStart ? crewLast : driver[task];
   return done !== undefined && fit !== undefined;
 }
+
+const slotsOf = ({ hands, workShare }: WalkPlan, task: number, hours: number): number =>
+  hours / hands[task] / workShare / SLOT_H;
 
 function afterLostDays(plan: WalkPlan, gate: Workable, start: number, lostDays: number): number {
   const target =

@@ -47,6 +47,11 @@ describe('what a job is charged of the packs it opens', () => {
       3,
     ));
 
+  test('counts a roll of tape by what is torn off, and owes no more than that however small the job', () => {
+    const { by, quantity } = billedOf(need({ unit: 'roll', netQuantity: 0.012 }), { quantity: 1 }, kept);
+    expect([by, quantity.value]).toEqual(['use', 0.012]);
+  });
+
   // By hand: a sheet of 1 x 2 m has quarters of 0.5 m2; 0.6 m2 of core takes two of them.
   test('goes by quarters of a sheet', () =>
     expect(

@@ -52,7 +52,7 @@ interface Bought {
 
 /**
  * What of a purchase is charged to the job that it was opened for. Of what goes back on the shelf: what was used, whole
- * pieces and quarters of sheets, and of the rest that part which will be past its date before it is used. Of gear: one
+ * pieces, parts of rolls and quarters of sheets, and of the rest that part which will be past its date before it is used. Of gear: one
  * job's wear. All of what has no other use, as paint in the colour of this boat.
  */
 export function billedOf(need: Need, bought: Bought, leftOver: LeftOver): Billed {
@@ -78,13 +78,16 @@ const purchase = ({ unit, title }: Need, { quantity }: Bought): Figure =>
     inputs: {},
   });
 
+/** What is torn, cut or worn off bit by bit goes back on the shelf begun: rolls of tape and towels, filters in their mask. */
+const usedInParts: ReadonlySet<string> = new Set(['roll', 'pair']);
+
 /** Pieces whole, sheets in quarters, all else as it is. */
 function usedOf({ required, net, sheet, unit }: Need): number {
   if (sheet !== undefined) {
     const partM2 = m2FromMm2(mm2(sheet.lengthMm * sheet.widthMm)) / PARTS_OF_SHEET;
     return Math.ceil(net.value / partM2 - 1e-9) * partM2;
   }
-  return isCountable(unit) ? Math.ceil(required.value - 1e-9) : required.value;
+  return isCountable(unit) && !usedInParts.has(unit) ? Math.ceil(required.value - 1e-9) : required.value;
 }
 
 function wornBy(need: Need, { value, low, high, cite }: Datum): Figure {

@@ -191,14 +191,34 @@ describe('cautions', () => {
 });
 
 describe('the yard', () => {
-  test('charges for every day that a craft hauled for the job stands there, cure and drying counted', () => {
+  const daysAshore = (crew: DefectRecord['crew']) => {
     const {
       lines,
       process: { calendar },
-    } = estimated({ conditions: { shelter: 'open', place: 'ashore-for-this' } });
-    const layDays = lines.find(({ code }) => code === 'yard-lay-day-open')?.netQuantity ?? 0;
-    expect(Math.abs(layDays / calendar.calendarDays.p50 - 1)).toBeLessThan(0.1);
-    expect(layDays).toBeGreaterThanOrEqual(calendar.workingDays.p50);
+    } = estimated({ conditions: { shelter: 'open', place: 'ashore-for-this' }, crew });
+    return {
+      layDays: lines.find(({ code }) => code === 'yard-lay-day-open')?.netQuantity ?? 0,
+      p50: calendar.calendarDays.p50,
+      workingDays: calendar.workingDays.p50,
+    };
+  };
+
+  test('charges for every day that a craft hauled for the job stands there, cure and drying counted', () => {
+    const { layDays, p50, workingDays } = daysAshore({ attendanceFraction: 1 });
+    expect(Math.abs(layDays / p50 - 1)).toBeLessThan(0.1);
+    expect(layDays).toBeGreaterThanOrEqual(workingDays);
+  });
+
+  test('takes no rent for days on which it stays away, but of an owner who works there it does', () => {
+    const [always, usual] = [daysAshore({ attendanceFraction: 1 }), daysAshore({})];
+    expect(usual.layDays).toBeCloseTo(always.layDays, 6);
+    expect(usual.p50).toBeGreaterThan(1.1 * usual.layDays);
+    const [ownAlways, own] = [
+      daysAshore({ labour: 'owner', attendanceFraction: 1 }),
+      daysAshore({ labour: 'owner' }),
+    ];
+    expect(own.layDays).toBeGreaterThan(1.1 * ownAlways.layDays);
+    expect(Math.abs(own.layDays / own.p50 - 1)).toBeLessThan(0.1);
   });
 
   test('charges neither haul-out nor days where the craft lies anyway', () => {

@@ -45,10 +45,14 @@ describe('rates that hold overhead and profit already', () => {
 describe('the headline', () => {
   const yard = bodyOf(priced({}));
   const owner = bodyOf(priced({ crew: { labour: 'owner' } }));
+  const mixed = bodyOf(priced({ crew: { labour: 'mixed' } }));
   const labourIn = ({ lines }: typeof yard): number =>
     lines
       .filter(({ section }) => section === 'labour')
       .reduce((sum, { amount }) => sum + amountOf(amount), 0);
+
+  const hoursIn = ({ lines }: typeof yard): number =>
+    lines.reduce((sum, { hours }) => sum + (hours?.mean ?? 0), 0);
 
   test('of an owner is goods, hire and charges: every hour is shown and none is billed', () => {
     expect(labourIn(owner)).toBe(0);
@@ -59,9 +63,25 @@ describe('the headline', () => {
     expect(owner.totals.contingencyByKind.map(({ kind }) => kind)).not.toContain('productivity');
   });
 
+  test('of work that is shared lies between, with the same hours', () => {
+    expect(labourIn(mixed)).toBeGreaterThan(0);
+    expect(labourIn(mixed)).toBeLessThan(labourIn(yard));
+    expect(hoursIn(mixed)).toBeCloseTo(hoursIn(yard), 9);
+  });
+
   test('rests on where the boat lies, aloud where nobody said it', () => {
     const said = ({ assumptions }: typeof yard) => assumptions.find(({ at }) => at === '/conditions/place');
     expect(said(yard)?.because).toContain('haul-out');
     expect(said(bodyOf(priced({ conditions: { place: 'ashore-for-this' } })))).toBeUndefined();
+  });
+
+  test('rests on how often the crew comes, aloud where nobody said it', () => {
+    const said = ({ assumptions }: typeof yard) =>
+      assumptions.find(({ at }) => at === '/crew/attendanceFraction');
+    expect(said(yard)?.value).toBe('0.8');
+    const always = bodyOf(priced({ crew: { attendanceFraction: 1 } }));
+    expect(said(always)).toBeUndefined();
+    expect(always.summary.calendarDays.p50).toBeLessThan(yard.summary.calendarDays.p50);
+    expect(always.totals.total).toEqual(yard.totals.total);
   });
 });

@@ -190,6 +190,8 @@ export interface Operation {
   readonly after: readonly string[];
   /** Of the predecessors, those it is laid on while they are still wet: it does not wait for their cure. */
   readonly wetOn?: readonly string[];
+  /** Of the predecessors, those it bonds to without sanding while they are tacky: from gel until their window shuts. */
+  readonly tackyOn?: readonly string[];
   readonly waits: Wait;
   /** Between its own coats or cycles, where that is another wait than after the last of them. */
   readonly waitsBetween?: Wait;

@@ -1,4 +1,11 @@
-import { balsaEdgeDays, cureFactor, dryingDays } from '#lib/calendar';
+import {
+  balsaEdgeDays,
+  cureFactor,
+  dryingDays,
+  absentPerDayWorked,
+  meanAbsentPerDayWorked,
+  weatherLostPerDayWorked,
+} from '#lib/calendar';
 import type { PublishedCase } from '../published-case.js';
 
 /** Days of the waiting table, each at a printed temperature: the anchors themselves, and one between them by hand. */
@@ -107,5 +114,61 @@ export const dryingRows: readonly PublishedCase[] = [
     printed: '0',
     kind: 'by-hand',
     ours: () => dryingDays({ shelter: 'tent', core: 'balsa', deckC: 18, moisturePercent: 12 }).likely,
+  },
+];
+
+const abroad = { lossFraction: 0.25, workingDaysAWeek: 5 } as const;
+export const absences: readonly PublishedCase[] = [
+  {
+    // By hand: at four days in five each day of work takes 1.25 working days; a quarter more in five days a week is 0.35 d.
+    id: 'calendar-absence-stated',
+    room: 'calendar',
+    title: 'Days lost for each day worked by a crew that comes on four days in five',
+    source: 'ARITHMETIC',
+    locus: 'worked by hand',
+    unit: 'd',
+    printed: '0.35',
+    kind: 'by-hand',
+    ours: () => absentPerDayWorked({ attendanceFraction: 0.8, lossFraction: 0, workingDaysAWeek: 5 }, 0.9),
+  },
+  {
+    // By hand: of the days on which a crew comes a quarter is lost: 1/0.75 - 1 = 1/3 of a working day, 7/5 of that.
+    id: 'calendar-absence-weather',
+    room: 'calendar',
+    title: 'Days lost to weather alone, one working day in four',
+    source: 'ARITHMETIC',
+    locus: 'mean of a geometric count of days, worked by hand',
+    unit: 'd',
+    printed: '0.467',
+    kind: 'by-hand',
+    ours: () => weatherLostPerDayWorked(abroad),
+  },
+  {
+    // By hand: the mean of 1, 1.25 and 1.9 is 1.38333; 0.38333 x 7/5 = 0.53667.
+    id: 'calendar-absence-usual',
+    room: 'calendar',
+    title: 'Days lost for each day worked where nobody says how often the crew comes',
+    source: 'ARITHMETIC',
+    locus: 'mean of the judged triangle, worked by hand',
+    unit: 'd',
+    printed: '0.5367',
+    kind: 'by-hand',
+    ours: () => meanAbsentPerDayWorked({ lossFraction: 0, workingDaysAWeek: 5 }),
+  },
+  {
+    // Thirty days planned, fifty-eight stayed: 1.93 times. With five days worked a week the long end gives 30 + 21.4 x 0.9 x 7/5 = 57.0.
+    id: 'calendar-absence-told',
+    room: 'calendar',
+    title: 'Days ashore where thirty were planned, at the long end of absence',
+    source: 'JOB-DAYS-ASHORE-2014',
+    locus: 'days planned and days stayed',
+    unit: 'd',
+    printed: '58',
+    tolerance: {
+      absolute: 1.5,
+      because:
+        'the long end was rounded to 1.9; that all five days of each week were planned as work is supposed',
+    },
+    ours: () => 30 + ((30 * 5) / 7) * absentPerDayWorked({ lossFraction: 0, workingDaysAWeek: 5 }, 1),
   },
 ];

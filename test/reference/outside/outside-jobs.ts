@@ -294,7 +294,7 @@ const structures: readonly OutsideJob[] = [
     },
     supposed: ['4.4 x 0.4 m', 'skins of 3 mm and 1.5 mm, core of 9.5 mm', 'a shed, one man'],
     explained: [
-      'Days: ours end with the last check before paint and know no other boat in the yard; theirs were four weeks of a yard with other work.',
+      'Days: ours end with the last check before paint; theirs were four weeks of a yard with other work.',
     ],
   },
   {
@@ -370,9 +370,7 @@ const structures: readonly OutsideJob[] = [
       'eight stanchions',
       'a shed, one man',
     ],
-    explained: [
-      'Days: a small shop and the owner at weekends, with other work between; ours is one man every working day.',
-    ],
+    explained: ['Days: a small shop and the owner at weekends, with other work between.'],
   },
   {
     id: 'sole-2010',
@@ -461,7 +459,7 @@ const structures: readonly OutsideJob[] = [
     },
     supposed: ['skins of 3 mm and 2 mm, core of 12.7 mm', 'a shed'],
     explained: [
-      'Days: an opinion for bare structure; ours lets the owner look at the opened deck, dries it and lets the core cure before the skin goes on.',
+      'Days: an opinion for bare structure; ours dries the opened deck and lets the core cure before the skin goes on, and counts the days on which nobody comes.',
     ],
   },
   {
@@ -556,7 +554,7 @@ const structures: readonly OutsideJob[] = [
     },
     supposed: ['skins of 3 mm and 2 mm, core of 12.7 mm', 'work under a roof', 'the year by context'],
     explained: [
-      'The lowest price in print: an independent who came by for five short visits. Ours sets up for eight, in a chain of two fairing coats, primer and two topcoats that he did not make.',
+      'The lowest price in print: an independent who came by for five short visits. Ours sets up for seven, in a chain of two fairing coats, primer and two topcoats where he matched the colour in one, and counts days on which nobody comes.',
     ],
   },
   {
@@ -641,7 +639,7 @@ const structures: readonly OutsideJob[] = [
       'the pace of a practised hand: the source does not tell of a first job',
     ],
     explained: [
-      'Days: the owner closed the deck within a week in the open; ours waits for the opened edges of plywood to dry, four to five days at the likely value without a roof and longer in the mean; of part of a job only the mean share of its days is known here, so the range is too narrow.',
+      'Days: the owner closed the deck within a week in the open; ours waits for the opened edges of plywood to dry, four to five days at the likely value without a roof, and for a crew that does not come every day; of part of a job only the mean share of its days is known here, so the range is too narrow.',
     ],
   },
   {
@@ -827,7 +825,6 @@ const besides: readonly OutsideJob[] = [
     ],
     explained: [
       'One whole sheet was cut up for them; the shipped list has small sheets at less than half the price of a large one, and two of them hold the strip.',
-      'Days: ours bed the core in ten days from the first cut, in which no session is missed; the owners took two weeks from the deck opened and four from their first sample cuts.',
     ],
   },
   {

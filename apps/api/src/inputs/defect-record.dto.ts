@@ -407,6 +407,9 @@ export class CrewDto implements Crew {
   @Asked(crewQuestions.startDate)
   readonly startDate?: string;
 
+  @Asked(crewQuestions.attendanceFraction)
+  readonly attendanceFraction?: number;
+
   @Asked(crewQuestions.workingDays)
   readonly workingDays?: Crew['workingDays'];
 }

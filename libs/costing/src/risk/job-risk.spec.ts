@@ -64,6 +64,8 @@ const request = (changes: Partial<JobRiskRequest> = {}): JobRiskRequest => ({
   hands: 'yard',
   perCalendarDay: 0,
   days: () => ({ calendarDays: 10, workingDays: 5 }),
+  absentPerDayWorked: () => 0,
+  paysForAbsence: false,
   ...changes,
 });
 /** Of a lognormal of mean one. */

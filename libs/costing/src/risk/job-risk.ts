@@ -40,7 +40,12 @@ export interface JobRiskRequest {
   readonly wantsKinds: boolean;
   /** What a day in the yard costs; nothing where the boat lies there anyway. */
   readonly perCalendarDay: number;
+  /** Of a crew that comes on every working day, those counted that weather takes. */
   readonly days: (extentFactor: number, pace: number, waitQuantile: number) => JobDays;
+  /** Days on the calendar on which the crew stays away, for each day worked. */
+  readonly absentPerDayWorked: (quantile: number) => number;
+  /** Whether days on which nobody comes are charged by the yard: to an owner who works there, not to its own customer. */
+  readonly paysForAbsence: boolean;
 }
 
 export const riskKinds = ['extent', 'new-areas', 'productivity', 'price', 'waits'] as const;
@@ -171,6 +176,8 @@ const levels = {
   price: latticeLevels(4),
   waits: latticeLevels(5),
   ownGoods: latticeLevels(6),
+  /** No day depends on how goods stray by themselves, and no money of a yard on who stays away: they share their levels. */
+  absence: latticeLevels(6),
 } as const;
 
 /** Lognormal factors of mean one at the middle of each level. */
@@ -191,6 +198,7 @@ type Column = Exclude<keyof JobAtExtent, 'extentFactor'>;
 interface Tables {
   readonly extents: Float64Array;
   readonly counts: Uint8Array;
+  readonly absentPerDayWorked: Float64Array;
   readonly at: Readonly<Record<Column, Float64Array>>;
   readonly recorded: JobAtExtent;
 }
@@ -204,7 +212,7 @@ function levelsOf(law: GrowthLaw): Float64Array {
   return known;
 }
 
-function tablesOf({ extents, law, newAreas }: JobRiskRequest): Tables {
+function tablesOf({ extents, law, newAreas, absentPerDayWorked }: JobRiskRequest): Tables {
   const factors = levelsOf(law);
   const places = placesOf(
     extents.map(({ extentFactor }) => extentFactor),
@@ -222,6 +230,9 @@ function tablesOf({ extents, law, newAreas }: JobRiskRequest): Tables {
   return {
     extents: factors,
     counts: poissonLevels(newAreas.expected),
+    absentPerDayWorked: Float64Array.from({ length: LATTICE_POINTS }, (_, level) =>
+      absentPerDayWorked(middleOf(level)),
+    ),
     at: {
       openedM2: column('openedM2'),
       labourH: column('labourH'),
@@ -274,6 +285,8 @@ interface Sampled {
   readonly workingDays: Float64Array;
 }
 
+const middleOf = (level: number): number => (level + 0.5) / LATTICE_POINTS;
+
 function sampled(drawing: Drawing): Sampled {
   const made = (): Float64Array => new Float64Array(LATTICE_POINTS);
   const found = { cost: made(), labourH: made(), calendarDays: made(), workingDays: made() };
@@ -297,16 +310,19 @@ function put(into: Sampled, point: number, { request, tables, active, wantsDays 
   const ownLabour = active.productivity ? latticeScores[levels.ownLabour[point]] : 0;
   const ownGoods = active.price ? latticeScores[levels.ownGoods[point]] : 0;
   const count = active['new-areas'] ? tables.counts[levels.newAreas[point]] : 0;
-  const wait = active.waits ? (levels.waits[point] + 0.5) / LATTICE_POINTS : 0.5;
-  const { newAreas, perCalendarDay, days } = request;
+  const wait = active.waits ? middleOf(levels.waits[point]) : 0.5;
+  const absence = active.waits ? levels.absence[point] : MIDDLE_LEVEL;
+  const { newAreas, perCalendarDay, days, paysForAbsence } = request;
   const taken =
     wantsDays || perCalendarDay !== 0 ? days(level < 0 ? 1 : tables.extents[level], pace, wait) : noDays;
   const labour = level < 0 ? recorded.labour : at.labour[level];
   const labourH = level < 0 ? recorded.labourH : at.labourH[level];
   const own = Math.sqrt(level < 0 ? recorded.labourVariance : at.labourVariance[level]) * ownLabour;
-  const calendarDays = taken.calendarDays + count * newAreas.days.calendarDays;
+  const attended = taken.calendarDays + count * newAreas.days.calendarDays;
+  const workingDays = taken.workingDays + count * newAreas.days.workingDays;
+  const calendarDays = attended + workingDays * tables.absentPerDayWorked[absence];
   into.calendarDays[point] = calendarDays;
-  into.workingDays[point] = taken.workingDays + count * newAreas.days.workingDays;
+  into.workingDays[point] = workingDays;
   into.labourH[point] = (labourH * (1 + (labour === 0 ? 0 : own / labour)) + count * newAreas.labourH) * pace;
   into.cost[point] =
     labour * pace +
@@ -315,9 +331,10 @@ function put(into: Sampled, point: number, { request, tables, active, wantsDays 
     Math.sqrt(level < 0 ? recorded.goodsVariance : at.goodsVariance[level]) * ownGoods +
     (level < 0 ? recorded.charges : at.charges[level]) * price +
     count * newAreas.cost * pace +
-    calendarDays * perCalendarDay;
+    (paysForAbsence ? calendarDays : attended) * perCalendarDay;
 }
 
+const MIDDLE_LEVEL = (LATTICE_POINTS - 1) / 2;
 const noDays: JobDays = { calendarDays: 0, workingDays: 0 };
 
 /** A kind that moves the cost less than the points can tell is left out; the others make up the whole. */

@@ -1,6 +1,11 @@
 import { isKnown, refusal, success, type Outcome } from '#lib/kernel';
 import {
+  absentPerDayWorked,
+  meanAbsentPerDayWorked,
   planWithScenarios,
+  weatherLoss,
+  weatherLostPerDayWorked,
+  type Absence,
   type CalendarPlan,
   type CalendarRequest,
   type CalendarScenario,
@@ -17,6 +22,7 @@ import type { Job } from '../job/job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
+import { paysForAbsence } from './cost-context.js';
 import { asRecorded, type PlannedExtent } from './replan-stage.js';
 import { atRecord } from '../job/record-pointers.js';
 
@@ -43,14 +49,16 @@ export interface ScheduleWork extends CalendarWithScenarios {
   readonly daysAt: (extentFactor: number, pace: number, waitQuantile: number) => ScenarioDays;
   /** Mean days of the recorded extent. */
   readonly visits: Figure<'d'>;
-  readonly calendarDays: Figure<'d'>;
+  /** Those that a yard charges. */
+  readonly chargedDays: Figure<'d'>;
+  readonly absentPerDayWorked: (quantile: number) => number;
 }
 
 export function scheduleOf(context: CalendarContext): Outcome<ScheduleWork> {
   const asked = scenariosOf(context.planned);
   const outcome = planWithScenarios(requestOf(context), asked.scenarios);
   return outcome.ok
-    ? success(scheduled(outcome.value, asked))
+    ? success(scheduled(context.job, outcome.value, asked))
     : refusal(...atRecord(outcome.problems, calendarFields, '/crew'));
 }
 
@@ -76,9 +84,16 @@ function scenariosOf(planned: readonly PlannedExtent[]): Asked {
   };
 }
 
-function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWork {
-  const of = (name: keyof ScenarioDays): Float64Array => Float64Array.from(found.days, (days) => days[name]);
-  const tables = { calendarDays: of('calendarDays'), workingDays: of('workingDays') };
+function scheduled(job: Job, found: CalendarWithScenarios, { extents }: Asked): ScheduleWork {
+  const absence = absenceOf(job);
+  const weatherDays = weatherLostPerDayWorked(absence);
+  const tables = {
+    calendarDays: Float64Array.from(
+      found.days,
+      ({ calendarDays, workingDays }) => calendarDays + workingDays * weatherDays,
+    ),
+    workingDays: Float64Array.from(found.days, ({ workingDays }) => workingDays),
+  };
   const size = [extents.length, paces.length, waitQuantiles.length] as const;
   const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
     const extent = cellsUpTo(extents, extentFactor);
@@ -90,6 +105,8 @@ function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWo
   };
   const meanOf = (name: keyof ScenarioDays): number =>
     MIDDLES.reduce((sum, quantile) => sum + daysAt(1, 1, quantile)[name] / MIDDLES.length, 0);
+  const visits = meanOf('workingDays');
+  const absentDays = paysForAbsence(job) ? visits * meanAbsentPerDayWorked(absence) : 0;
   const figure = (meaning: string, value: number): Figure<'d'> =>
     derived<'d'>('d', inDays(value), meaning, {
       formula: 'calendar.mean-days',
@@ -101,10 +118,25 @@ function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWo
   return {
     ...found,
     daysAt,
-    visits: figure('days on which somebody works', meanOf('workingDays')),
-    calendarDays: figure('days from the first to the last, waits counted', meanOf('calendarDays')),
+    visits: figure('days on which somebody works', visits),
+    chargedDays: figure(
+      'days from the first to the last, waits counted',
+      meanOf('calendarDays') + absentDays,
+    ),
+    absentPerDayWorked: (quantile) => absentPerDayWorked(absence, quantile),
   };
 }
+
+const WEEKDAYS = 5;
+
+/** A forecast shuts the days itself that weather takes. */
+const absenceOf = ({ answers: { crew, conditions }, record }: Job): Absence => ({
+  ...(crew.attendanceFraction.origin.kind === 'assumed'
+    ? {}
+    : { attendanceFraction: crew.attendanceFraction.value }),
+  lossFraction: record.conditions?.forecast === undefined ? weatherLoss[conditions.shelter.value] : 0,
+  workingDaysAWeek: isKnown(crew.workingDays) ? crew.workingDays.value.length : WEEKDAYS,
+});
 
 const MIDDLES = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
 
@@ -179,6 +211,7 @@ function requestOf(context: CalendarContext): CalendarRequest {
     ...(coating === undefined ? {} : { coating }),
     deckTemperatureC: job.answers.conditions.temperatureC.value - steadyWarmthK(job),
     runs: CALENDARS,
+    isExtentAgreed: job.answers.evidence.value === 'opened-and-measured',
     ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }),
     ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
     ...dryingOf(job),
@@ -194,6 +227,9 @@ const driversOf = (
   return recorded?.drivers ?? driverAmountsOf(quantities);
 };
 
+/** A yard's day from coming to going, into which the assumed hours on the boat fall; who states his hours is there for those. */
+const YARD_DAY_H = 8;
+
 export const crewOf = ({
   answers: {
     crew: { people, hoursPerDay, workingDays },
@@ -201,6 +237,7 @@ export const crewOf = ({
 }: Job): CalendarRequest['crew'] => ({
   people: people.value,
   hoursPerDay: hoursPerDay.value,
+  ...(hoursPerDay.origin.kind === 'assumed' ? { presentH: YARD_DAY_H } : {}),
   ...(isKnown(workingDays) ? { workingDays: workingDays.value } : {}),
 });
 

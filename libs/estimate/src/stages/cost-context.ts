@@ -32,6 +32,9 @@ export type Hands = JobRiskRequest['hands'];
 export const handsOf = ({ answers }: Job): Hands =>
   answers.crew.labour.value === 'owner' ? 'owner' : 'yard';
 
+/** A yard takes no rent of its own customer for the days on which it stays away; an owner who works there pays for all. */
+export const paysForAbsence = (job: Job): boolean => handsOf(job) === 'owner';
+
 export interface CostContext extends ExtentsContext {
   readonly job: Job;
   readonly extent: Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;

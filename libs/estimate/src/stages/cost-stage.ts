@@ -15,7 +15,7 @@ import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
 import { totalsFor } from '../sections/totals-section.js';
 import type { Job } from '../job/job.js';
-import { handsOf, nearMoney, type CostContext, type CostWork } from './cost-context.js';
+import { handsOf, nearMoney, paysForAbsence, type CostContext, type CostWork } from './cost-context.js';
 import { isByCalendarDay, jobAtExtents, perMoreM2 } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
 import { asRecorded } from './replan-stage.js';
@@ -64,6 +64,8 @@ function riskRequest(
     newAreas: { ...newAreas(grade, job.answers.soundedDeck.value), ...newAreaWork(context, extents) },
     perCalendarDay: perCalendarDay(job, bare),
     days: schedule.daysAt,
+    absentPerDayWorked: schedule.absentPerDayWorked,
+    paysForAbsence: paysForAbsence(job),
   };
 }
 

@@ -34,7 +34,7 @@ export const taxGroups = { goods: 'parts', services: 'labour' } as const;
 /** Hours of the crew, and the days on which they fall. */
 export interface TimedWork {
   readonly labour: LabourWork;
-  readonly schedule: Pick<ScheduleWork, 'visits' | 'calendarDays'>;
+  readonly schedule: Pick<ScheduleWork, 'visits' | 'chargedDays'>;
 }
 
 /** Every priced line of the job, before loadings. */
@@ -124,7 +124,7 @@ function servicesFor(
             shelter: job.answers.conditions.shelter.value,
             place: job.answers.conditions.place.value,
             isHeated: (job.record.conditions?.warmth?.heaterK ?? 0) > 0,
-            days: schedule.calendarDays,
+            days: schedule.chargedDays,
             workedDays: schedule.visits,
             labourH: billedH(labour),
             openedM2: quantities.openedM2,

@@ -193,6 +193,8 @@ export const bondOperations = [
     skill: 'finisher',
     appliesWhen: { access: ['from-above'], finish: ['painted'] },
     after: ['close-seam', 'key-plies', 'laminate-top', 'laminate-extra-ply'],
+    // The weave is filled on the day the plies are laid where they gel in time; the next day they are washed and sanded first.
+    tackyOn: ['close-seam', 'laminate-top', 'laminate-extra-ply'],
     waits: untilSandable,
     gate: 'resin',
     strains: ['on-deck', 'by-area'],

@@ -98,6 +98,9 @@ export class CalendarCrewDto {
   @Asked(calendarCrewQuestions.hoursPerDay)
   readonly hoursPerDay?: number;
 
+  @Asked(calendarCrewQuestions.presentH)
+  readonly presentH?: number;
+
   @Asked(calendarCrewQuestions.startHour)
   readonly startHour?: number;
 
@@ -220,6 +223,9 @@ export class CalendarRequestDto implements JobCalendarRequest {
 
   @Asked(jobCalendarQuestions.dryingCore)
   readonly dryingCore?: 'balsa' | 'plywood' | 'foam';
+
+  @Asked(jobCalendarQuestions.isExtentAgreed)
+  readonly isExtentAgreed?: boolean;
 
   @AskedParts(jobCalendarQuestions.customOperations, () => CustomOperationDto)
   readonly customOperations?: readonly CustomOperationDto[];

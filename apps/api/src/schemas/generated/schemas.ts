@@ -3641,6 +3641,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "owner",
           "yard"
         ]
+      },
+      "attendanceFraction": {
+        "type": "number"
       }
     }
   },

@@ -1,4 +1,5 @@
 import { ask, askDay, askFor, askSome, askWhether, askWhich, practice, type Answers } from '#lib/asking';
+import { usualAttendance } from '#lib/calendar';
 import { forecastFaults, warmthFaults, weekdays, type DeckWarmth, type Forecast } from '#lib/cure';
 import { dayMean, firstDayOf } from '../forecast-conditions.js';
 
@@ -138,6 +139,13 @@ export const crewQuestions = {
         ? 'unknown'
         : practice(firstDayOf(said.value), 'the first day of the forecast');
     },
+  }),
+  attendanceFraction: ask({
+    unit: '1',
+    meaning: 'share of its working days on which the crew comes to this boat',
+    description: 'The range of days counts the days on which it does not.',
+    range: { from: 0.1, upTo: 1 },
+    otherwise: usualAttendance,
   }),
   workingDays: askSome({ meaning: 'working days', choices: weekdays, least: 1, otherwise: 'unknown' }),
 };
