@@ -22,7 +22,7 @@ import type { Job } from '../job/job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
-import { paysForAbsence } from './cost-context.js';
+import { paysForAbsence } from './hands.js';
 import { asRecorded, type PlannedExtent } from './replan-stage.js';
 import { atRecord } from '../job/record-pointers.js';
 

@@ -1,16 +1,10 @@
-import {
-  commercialRounding,
-  moneyNear,
-  percentOf,
-  type CostRollUp,
-  type JobRisk,
-  type JobRiskRequest,
-} from '#lib/costing';
+import { commercialRounding, moneyNear, percentOf, type CostRollUp, type JobRisk } from '#lib/costing';
 import type { EvidenceGrade } from '#lib/extent';
 import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleWork } from './calendar-stage.js';
+import type { Hands } from './hands.js';
 import type { ExtentWork } from './extent-stage.js';
 import type { ExtentsContext } from './job-at-extents.js';
 
@@ -25,15 +19,6 @@ export interface CostWork {
   readonly totals: Totals;
   readonly hands: Hands;
 }
-
-/** Whose pace the work goes at. */
-export type Hands = JobRiskRequest['hands'];
-
-export const handsOf = ({ answers }: Job): Hands =>
-  answers.crew.labour.value === 'owner' ? 'owner' : 'yard';
-
-/** A yard takes no rent of its own customer for the days on which it stays away; an owner who works there pays for all. */
-export const paysForAbsence = (job: Job): boolean => handsOf(job) === 'owner';
 
 export interface CostContext extends ExtentsContext {
   readonly job: Job;
