@@ -2541,13 +2541,15 @@ export type components = {
         readonly CalendarCrewInput: {
             /** @description ISO dates without work. */
             readonly daysOff?: readonly string[];
-            /** @description Absent: 8. */
+            /** @description Hours that go into the job. Absent: 8. */
             readonly hoursPerDay?: number;
             /**
              * Format: int32
              * @description People at work.
              */
             readonly people: number;
+            /** @description So long cures and coats are watched over; absent: the length of the working day. */
+            readonly presentH?: number;
             /** @description Local hour at which the day begins; absent: 8. */
             readonly startHour?: number;
             /** @description Absent: Monday to Friday. */
@@ -2594,6 +2596,8 @@ export type components = {
             readonly hardener: string;
             /** @description Asks for the calendar as iCalendar text too. */
             readonly iCalendar?: components["schemas"]["ICalendarInput"];
+            /** @description The deck is opened and measured: the hold for re-measuring waits for nobody. */
+            readonly isExtentAgreed?: boolean;
             /**
              * @description Resin.
              * @example resin-epoxy-5to1
@@ -4221,6 +4225,8 @@ export type components = {
             readonly yearBuilt?: number;
         };
         readonly Crew: {
+            /** @description The range of days counts the days on which it does not. Absent: 0.8 (judged: a shop of its own comes every day, a yard with other boats takes half as long again, and one owner told of nearly twice what he had planned; state 1 for a crew that does nothing else). */
+            readonly attendanceFraction?: number;
             /** @description Hours in a day that go into the job, a head. Absent: 5.6 h (so much of a working day goes into one job on the boat: mean of 24 logged days). */
             readonly hoursPerDay?: number;
             /**
@@ -4241,6 +4247,8 @@ export type components = {
             readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
         };
         readonly CrewInput: {
+            /** @description The range of days counts the days on which it does not. Absent: 0.8 (judged: a shop of its own comes every day, a yard with other boats takes half as long again, and one owner told of nearly twice what he had planned; state 1 for a crew that does nothing else). */
+            readonly attendanceFraction?: number;
             /** @description Hours in a day that go into the job, a head. Absent: 5.6 h (so much of a working day goes into one job on the boat: mean of 24 logged days). */
             readonly hoursPerDay?: number;
             /**
