@@ -51,16 +51,16 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions": {
   "answers": {
    "200": {
-    "current": "shipped-9d7d3bd2",
+    "current": "shipped-b783fe44",
     "items": [
      {
-      "code": "shipped-9d7d3bd2",
+      "code": "shipped-b783fe44",
       "state": "published",
       "isShipped": true,
       "note": "Shipped with the program",
       "createdAt": "2027-03-03T08:00:00.000Z",
       "publishedAt": "2027-03-03T08:00:00.000Z",
-      "contentHash": "9d7d3bd23758de62ede47631d2fefbd976318ed9b4559b1fd91bd83cd4d7f365"
+      "contentHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d"
      }
     ]
    }
@@ -80,7 +80,7 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions/{code}/comparison": {
   "answers": {
    "200": {
-    "before": "shipped-9d7d3bd2",
+    "before": "shipped-b783fe44",
     "after": "spring-2027",
     "isSame": false,
     "changes": [
@@ -104,7 +104,7 @@ export const recordedExamples: RecordedExamples = {
       "action": "withdrawn",
       "keyId": "01900000-0000-7000-8000-000000000005",
       "keyName": "First key",
-      "requestId": "01900000-0000-7000-8000-000000000022",
+      "requestId": "01900000-0000-7000-8000-000000000023",
       "before": {
        "effectiveAt": "2027-03-04T08:00:00.000Z"
       }
@@ -126,21 +126,21 @@ export const recordedExamples: RecordedExamples = {
        "number": 0
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
       "totalP10": {
-       "amount": "3140.67",
+       "amount": "3061.36",
        "currency": "USD"
       },
       "totalP90": {
-       "amount": "4978.44",
+       "amount": "4892.17",
        "currency": "USD"
       },
-      "labourH": 32.04,
+      "labourH": 31.72,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-9d7d3bd2"
+      "edition": "shipped-b783fe44"
      }
     ]
    }
@@ -149,10 +149,10 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/estimates/{id}": {
   "answers": {
    "200": {
-    "id": "01900000-0000-7000-8000-000000000013",
+    "id": "01900000-0000-7000-8000-000000000014",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "revision": {
-     "rootId": "01900000-0000-7000-8000-000000000013",
+     "rootId": "01900000-0000-7000-8000-000000000014",
      "number": 0
     },
     "inputHash": "5c96b807159772a74dffccfd9c60f9dbb23f05d7da97784f5e9aec3b4677f41b",
@@ -163,47 +163,47 @@ export const recordedExamples: RecordedExamples = {
       "cutLengthM": 2.2712,
       "coreSheets": 1,
       "mixedResinL": 1.8053,
-      "labourLikelyH": 26.71,
-      "labourMeanH": 30.01,
+      "labourLikelyH": 26.23,
+      "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.47,
-       "p50": 32.04,
-       "p90": 43.96
+       "p10": 23.2,
+       "p50": 31.72,
+       "p90": 43.53
       },
       "workingDays": {
-       "p10": 11,
-       "p50": 11.82,
-       "p90": 13.3
+       "p10": 10,
+       "p50": 10.38,
+       "p90": 11.17
       },
       "calendarDays": {
-       "p10": 16.72,
-       "p50": 19.32,
-       "p90": 24.37
+       "p10": 19.54,
+       "p50": 24.18,
+       "p90": 29.61
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
       "totalRange": {
        "p10": {
-        "amount": "3140.67",
+        "amount": "3061.36",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3893.09",
+        "amount": "3815.46",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4571.92",
+        "amount": "4486.03",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4978.44",
+        "amount": "4892.17",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4571.92",
+       "amount": "4486.03",
        "currency": "USD"
       },
       "insurer": {
@@ -212,7 +212,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "3995.87",
+        "amount": "3915.36",
         "currency": "USD"
        },
        "improvement": {
@@ -971,18 +971,18 @@ export const recordedExamples: RecordedExamples = {
       ],
       "calendar": {
        "workingDays": {
-        "p10": 11,
-        "p50": 11.82,
-        "p90": 13.3
+        "p10": 10,
+        "p50": 10.38,
+        "p90": 11.17
        },
        "calendarDays": {
-        "p10": 16.72,
-        "p50": 19.32,
-        "p90": 24.37
+        "p10": 19.54,
+        "p50": 24.18,
+        "p90": 29.61
        },
        "planned": {
-        "workingDays": 11,
-        "calendarDays": 18.38
+        "workingDays": 10,
+        "calendarDays": 16.4
        },
        "criticalChain": [
         "inspect-map",
@@ -998,7 +998,7 @@ export const recordedExamples: RecordedExamples = {
          "title": "Inspect, sound, take plugs, map and photograph",
          "gate": "none",
          "startDay": 0.333333,
-         "endDay": 0.35625,
+         "endDay": 0.366628,
          "labourH": 1.1,
          "waitH": 0,
          "waitKind": "none",
@@ -1016,6 +1016,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
+        "The steps are set as if the crew came on every one of its working days.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -1025,7 +1026,7 @@ export const recordedExamples: RecordedExamples = {
        "code": "labour",
        "title": "Labour",
        "amount": {
-        "amount": "2485.18",
+        "amount": "2449.82",
         "currency": "USD"
        }
       }
@@ -1076,7 +1077,7 @@ export const recordedExamples: RecordedExamples = {
      "totals": {
       "currency": "USD",
       "net": {
-       "amount": "3638.44",
+       "amount": "3551.17",
        "currency": "USD"
       },
       "overhead": {
@@ -1088,31 +1089,31 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "base": {
-       "amount": "3638.44",
+       "amount": "3551.17",
        "currency": "USD"
       },
       "growth": {
        "amount": {
-        "amount": "135.50",
+        "amount": "147.64",
         "currency": "USD"
        },
        "quantity": 0.0527,
        "unit": "m2",
        "unitPrice": {
-        "amount": "2573.32",
+        "amount": "2803.84",
         "currency": "USD"
        },
        "basis": "Opening that will probably be found besides; measured again at the hold and paid by what is found."
       },
       "newAreas": {
        "amount": {
-        "amount": "185.02",
+        "amount": "182.41",
         "currency": "USD"
        },
        "quantity": 0.3,
        "unit": "each",
        "unitPrice": {
-        "amount": "616.75",
+        "amount": "608.04",
         "currency": "USD"
        },
        "basis": "Separate areas of about 0.15 m2 that nobody recorded, only this part of the deck sounded; paid by the number found."
@@ -1123,26 +1124,26 @@ export const recordedExamples: RecordedExamples = {
         "name": "Goods",
         "percent": "7",
         "base": {
-         "amount": "527.22",
+         "amount": "487.68",
          "currency": "USD"
         },
         "amount": {
-         "amount": "36.91",
+         "amount": "34.14",
          "currency": "USD"
         }
        }
       ],
       "tax": {
-       "amount": "36.91",
+       "amount": "34.14",
        "currency": "USD"
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
-      "shareWithin": 0.552722,
+      "shareWithin": 0.552231,
       "contingency": {
-       "amount": "570.73",
+       "amount": "565.69",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -1150,45 +1151,45 @@ export const recordedExamples: RecordedExamples = {
        {
         "kind": "productivity",
         "name": "Pace of the work",
-        "share": 0.519423,
+        "share": 0.520258,
         "amount": {
-         "amount": "296.45",
+         "amount": "294.31",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4571.92",
+       "amount": "4486.03",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "441.72",
+         "amount": "436.04",
          "currency": "USD"
         },
         "saves": {
-         "amount": "129.01",
+         "amount": "129.65",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3140.67",
+        "amount": "3061.36",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3893.09",
+        "amount": "3815.46",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4571.92",
+        "amount": "4486.03",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4978.44",
+        "amount": "4892.17",
         "currency": "USD"
        }
       },
@@ -1196,27 +1197,27 @@ export const recordedExamples: RecordedExamples = {
        {
         "causeClass": "pre-existing",
         "amount": {
-         "amount": "3995.87",
+         "amount": "3915.36",
          "currency": "USD"
         }
        }
       ],
       "parts": {
-       "amount": "564.13",
+       "amount": "521.82",
        "currency": "USD"
       },
       "labour": {
-       "amount": "3431.74",
+       "amount": "3393.54",
        "currency": "USD"
       },
       "goods": {
        "billing": "as-used",
        "billed": {
-        "amount": "473.04",
+        "amount": "435.46",
         "currency": "USD"
        },
        "bought": {
-        "amount": "861.50",
+        "amount": "848.20",
         "currency": "USD"
        },
        "basis": "Charged as used: what the job takes of each pack, of an opened one the part that will be past its date, all of the paint in the colour of this boat, and one job of the wear of gear. Whoever buys for this job alone pays for whole packs."
@@ -1227,7 +1228,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "3995.87",
+        "amount": "3915.36",
         "currency": "USD"
        },
        "improvement": {
@@ -1251,7 +1252,7 @@ export const recordedExamples: RecordedExamples = {
       "drivers": [
        {
         "name": "Pace of the work",
-        "shareOfVariance": 0.519423
+        "shareOfVariance": 0.520258
        }
       ],
       "offer": {
@@ -1263,7 +1264,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "160.90",
+         "amount": "146.71",
          "currency": "USD"
         },
         "lines": [
@@ -1282,19 +1283,19 @@ export const recordedExamples: RecordedExamples = {
          "unit": "m2",
          "quantity": 0.3276,
          "rate": {
-          "amount": "1913.93",
+          "amount": "1847.78",
           "currency": "USD"
          }
         }
        ],
        "authorisation": {
         "percent": 15,
-        "labourH": 38.05,
+        "labourH": 37.67,
         "basis": "No hour above these, 15 % more than expected, is worked before the owner has agreed in writing."
        },
        "holdPoint": "Work stops when the core is out: opening, cut and fittings are measured again, and the difference is charged or credited by the rates below."
       },
-      "p90RelativeError": 0.00527731,
+      "p90RelativeError": 0.00279954,
       "samples": 2039
      },
      "cautions": [
@@ -1331,8 +1332,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-9d7d3bd2",
-      "catalogueHash": "9d7d3bd23758de62ede47631d2fefbd976318ed9b4559b1fd91bd83cd4d7f365",
+      "edition": "shipped-b783fe44",
+      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -1384,7 +1385,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "4066.32",
+         "amount": "3989.32",
          "currency": "USD"
         }
        }
@@ -1413,7 +1414,7 @@ export const recordedExamples: RecordedExamples = {
     }
    },
    "202": {
-    "id": "01900000-0000-7000-8000-000000000014",
+    "id": "01900000-0000-7000-8000-000000000015",
     "status": "waiting",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "expiresAt": "2027-03-04T08:00:00.000Z"
@@ -1424,7 +1425,7 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "total": {
-     "amount": "871.60",
+     "amount": "858.65",
      "currency": "USD"
     },
     "lines": [
@@ -1468,7 +1469,7 @@ export const recordedExamples: RecordedExamples = {
       "supplier": "chandlery-a",
       "name": "Invented chandlery A",
       "goods": {
-       "amount": "280.15",
+       "amount": "282.50",
        "currency": "USD"
       },
       "cutFees": {
@@ -1490,10 +1491,10 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "total": {
-       "amount": "282.65",
+       "amount": "285.00",
        "currency": "USD"
       },
-      "massKg": 48.163
+      "massKg": 48.263
      }
     ],
     "substitutions": [],
@@ -1558,14 +1559,14 @@ export const recordedExamples: RecordedExamples = {
      {
       "estimate": "",
       "amount": {
-       "amount": "871.60",
+       "amount": "858.65",
        "currency": "USD"
       }
      }
     ],
     "secondBest": {
      "total": {
-      "amount": "882.45",
+      "amount": "869.15",
       "currency": "USD"
      },
      "lines": [
@@ -1609,7 +1610,7 @@ export const recordedExamples: RecordedExamples = {
        "supplier": "chandlery-a",
        "name": "Invented chandlery A",
        "goods": {
-        "amount": "861.50",
+        "amount": "848.20",
         "currency": "USD"
        },
        "cutFees": {
@@ -1631,10 +1632,10 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "total": {
-        "amount": "882.45",
+        "amount": "869.15",
         "currency": "USD"
        },
-       "massKg": 82.751
+       "massKg": 81.551
       }
      ],
      "substitutions": [],
@@ -1686,7 +1687,7 @@ export const recordedExamples: RecordedExamples = {
       }
      ],
      "difference": {
-      "amount": "10.85",
+      "amount": "10.50",
       "currency": "USD"
      },
      "kind": "other-suppliers"
@@ -1694,7 +1695,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-9d7d3bd2",
+    "pricedAt": "shipped-b783fe44",
     "drift": []
    }
   }
@@ -1702,25 +1703,25 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/estimates/{id}/calendar": {
   "answers": {
    "200": {
-    "id": "01900000-0000-7000-8000-000000000013",
+    "id": "01900000-0000-7000-8000-000000000014",
     "revision": {
-     "rootId": "01900000-0000-7000-8000-000000000013",
+     "rootId": "01900000-0000-7000-8000-000000000014",
      "number": 0
     },
     "calendar": {
      "workingDays": {
-      "p10": 11,
-      "p50": 11.82,
-      "p90": 13.3
+      "p10": 10,
+      "p50": 10.38,
+      "p90": 11.17
      },
      "calendarDays": {
-      "p10": 16.72,
-      "p50": 19.32,
-      "p90": 24.37
+      "p10": 19.54,
+      "p50": 24.18,
+      "p90": 29.61
      },
      "planned": {
-      "workingDays": 11,
-      "calendarDays": 18.38
+      "workingDays": 10,
+      "calendarDays": 16.4
      },
      "criticalChain": [
       "inspect-map",
@@ -1736,7 +1737,7 @@ export const recordedExamples: RecordedExamples = {
        "title": "Inspect, sound, take plugs, map and photograph",
        "gate": "none",
        "startDay": 0.333333,
-       "endDay": 0.35625,
+       "endDay": 0.366628,
        "labourH": 1.1,
        "waitH": 0,
        "waitKind": "none",
@@ -1754,6 +1755,7 @@ export const recordedExamples: RecordedExamples = {
      ],
      "notes": [
       "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
+      "The steps are set as if the crew came on every one of its working days.",
       "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
      ]
     }
@@ -1838,15 +1840,15 @@ export const recordedExamples: RecordedExamples = {
       "code": "direct",
       "name": "Sum of lines",
       "before": {
-       "amount": "3638.44",
+       "amount": "3551.17",
        "currency": "USD"
       },
       "after": {
-       "amount": "3644.28",
+       "amount": "3557.03",
        "currency": "USD"
       },
       "difference": {
-       "amount": "5.84",
+       "amount": "5.86",
        "currency": "USD"
       }
      }
@@ -1855,7 +1857,7 @@ export const recordedExamples: RecordedExamples = {
      {
       "name": "Sum agreed first, without tax",
       "amount": {
-       "amount": "3958.96",
+       "amount": "3881.22",
        "currency": "USD"
       }
      }
@@ -1867,15 +1869,15 @@ export const recordedExamples: RecordedExamples = {
       "currency": "USD"
      },
      "provisionalCredited": {
-      "amount": "-320.52",
+      "amount": "-330.05",
       "currency": "USD"
      },
      "difference": {
-      "amount": "-320.52",
+      "amount": "-330.05",
       "currency": "USD"
      },
-     "authorisedH": 38.05,
-     "expectedH": 30.01,
+     "authorisedH": 37.67,
+     "expectedH": 29.49,
      "isWithinAuthorisation": true
     },
     "statements": [
@@ -1893,24 +1895,24 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "before": {
-     "id": "01900000-0000-7000-8000-000000000013",
+     "id": "01900000-0000-7000-8000-000000000014",
      "createdAt": "2027-03-03T08:00:00.000Z",
      "revision": {
-      "rootId": "01900000-0000-7000-8000-000000000013",
+      "rootId": "01900000-0000-7000-8000-000000000014",
       "number": 0
      },
-     "edition": "shipped-9d7d3bd2",
+     "edition": "shipped-b783fe44",
      "engineVersion": "0.1.0"
     },
     "after": {
-     "id": "01900000-0000-7000-8000-000000000015",
+     "id": "01900000-0000-7000-8000-000000000016",
      "createdAt": "2027-03-03T08:00:00.000Z",
      "revision": {
-      "rootId": "01900000-0000-7000-8000-000000000013",
+      "rootId": "01900000-0000-7000-8000-000000000014",
       "number": 1,
       "reason": "Wet core reached farther than the readings said"
      },
-     "edition": "shipped-9d7d3bd2",
+     "edition": "shipped-b783fe44",
      "engineVersion": "0.1.0"
     },
     "figures": [
@@ -1924,10 +1926,10 @@ export const recordedExamples: RecordedExamples = {
     ],
     "currency": "USD",
     "difference": {
-     "amount": "7.82",
+     "amount": "7.83",
      "currency": "USD"
     },
-    "shareOfBefore": 0.00197527,
+    "shareOfBefore": 0.00201741,
     "lines": [
      {
       "code": "material-core-plain-15.9-1220x610",
@@ -1989,7 +1991,7 @@ export const recordedExamples: RecordedExamples = {
     "items": [
      {
       "name": "defect-map",
-      "href": "/v1/estimates/01900000-0000-7000-8000-000000000013/drawings/defect-map"
+      "href": "/v1/estimates/01900000-0000-7000-8000-000000000014/drawings/defect-map"
      }
     ]
    }
@@ -2078,7 +2080,7 @@ export const recordedExamples: RecordedExamples = {
       "widthPx": 300,
       "heightPx": 200,
       "addedAt": "2027-03-03T08:00:00.000Z",
-      "href": "/v1/estimates/01900000-0000-7000-8000-000000000013/photographs/1",
+      "href": "/v1/estimates/01900000-0000-7000-8000-000000000014/photographs/1",
       "mediaType": "image/jpeg"
      }
     ]
@@ -2149,17 +2151,17 @@ export const recordedExamples: RecordedExamples = {
     "isSame": true,
     "madeWith": {
      "engineVersion": "0.1.0",
-     "edition": "shipped-9d7d3bd2",
-     "catalogueHash": "9d7d3bd23758de62ede47631d2fefbd976318ed9b4559b1fd91bd83cd4d7f365"
+     "edition": "shipped-b783fe44",
+     "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d"
     },
     "engineVersionNow": "0.1.0",
     "isSameCatalogue": true,
     "totalThen": {
-     "amount": "3995.87",
+     "amount": "3915.36",
      "currency": "USD"
     },
     "totalNow": {
-     "amount": "3995.87",
+     "amount": "3915.36",
      "currency": "USD"
     }
    }
@@ -2170,29 +2172,29 @@ export const recordedExamples: RecordedExamples = {
    "200": {
     "items": [
      {
-      "id": "01900000-0000-7000-8000-000000000013",
+      "id": "01900000-0000-7000-8000-000000000014",
       "createdAt": "2027-03-03T08:00:00.000Z",
       "title": "Deck repair",
       "revision": {
-       "rootId": "01900000-0000-7000-8000-000000000013",
+       "rootId": "01900000-0000-7000-8000-000000000014",
        "number": 0
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
       "totalP10": {
-       "amount": "3140.67",
+       "amount": "3061.36",
        "currency": "USD"
       },
       "totalP90": {
-       "amount": "4978.44",
+       "amount": "4892.17",
        "currency": "USD"
       },
-      "labourH": 32.04212613385891,
+      "labourH": 31.716524537481565,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-9d7d3bd2"
+      "edition": "shipped-b783fe44"
      }
     ]
    }
@@ -2203,7 +2205,7 @@ export const recordedExamples: RecordedExamples = {
    "200": {
     "items": [
      {
-      "keyId": "01900000-0000-7000-8000-000000000017",
+      "keyId": "01900000-0000-7000-8000-000000000018",
       "keyName": "Invented chandlery",
       "since": "2027-03-03T08:00:00.000Z"
      }
@@ -2222,7 +2224,7 @@ export const recordedExamples: RecordedExamples = {
       "data": {
        "id": "01900000-0000-7000-8000-000000000010",
        "href": "/v1/estimates/01900000-0000-7000-8000-000000000010",
-       "edition": "shipped-9d7d3bd2"
+       "edition": "shipped-b783fe44"
       }
      }
     ],
@@ -2394,7 +2396,7 @@ export const recordedExamples: RecordedExamples = {
       "action": "changed",
       "keyId": "01900000-0000-7000-8000-000000000005",
       "keyName": "First key",
-      "requestId": "01900000-0000-7000-8000-000000000020",
+      "requestId": "01900000-0000-7000-8000-000000000021",
       "before": {
        "cite": {
         "note": "invented, of the size of posted yard rates",
@@ -2645,7 +2647,7 @@ export const recordedExamples: RecordedExamples = {
       "action": "changed",
       "keyId": "01900000-0000-7000-8000-000000000005",
       "keyName": "First key",
-      "requestId": "01900000-0000-7000-8000-000000000018",
+      "requestId": "01900000-0000-7000-8000-000000000019",
       "before": {
        "code": "invented-copy",
        "kind": "coating",
@@ -2787,9 +2789,15 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "id": "01900000-0000-7000-8000-000000000011",
-    "status": "waiting",
+    "status": "done",
     "createdAt": "2027-03-03T08:00:00.000Z",
-    "expiresAt": "2027-03-04T08:00:00.000Z"
+    "startedAt": "2027-03-03T08:00:00.000Z",
+    "finishedAt": "2027-03-03T08:00:00.000Z",
+    "expiresAt": "2027-03-04T08:00:00.000Z",
+    "result": {
+     "href": "/v1/estimates/01900000-0000-7000-8000-000000000013",
+     "mediaType": "application/json"
+    }
    }
   }
  },
@@ -2921,7 +2929,7 @@ export const recordedExamples: RecordedExamples = {
       "action": "changed",
       "keyId": "01900000-0000-7000-8000-000000000005",
       "keyName": "First key",
-      "requestId": "01900000-0000-7000-8000-000000000019",
+      "requestId": "01900000-0000-7000-8000-000000000020",
       "before": {
        "code": "invented-copy",
        "name": "Invented prices in US dollars",
@@ -3160,7 +3168,7 @@ export const recordedExamples: RecordedExamples = {
       "action": "changed",
       "keyId": "01900000-0000-7000-8000-000000000005",
       "keyName": "First key",
-      "requestId": "01900000-0000-7000-8000-000000000021",
+      "requestId": "01900000-0000-7000-8000-000000000022",
       "before": {
        "key": "INVENTED-COPY",
        "body": "National Bureau of Standards, Applied Mathematics Series 55",
@@ -3217,10 +3225,8 @@ export const recordedExamples: RecordedExamples = {
       "eventId": "01900000-0000-7000-8000-000000000012",
       "type": "estimate.created",
       "status": "waiting",
-      "attempts": 1,
-      "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-      "triedAt": "2027-03-03T08:00:00.000Z",
-      "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+      "attempts": 0,
+      "nextAttemptAt": "2027-03-03T08:00:00.000Z"
      }
     ]
    }
@@ -3489,7 +3495,7 @@ export const recordedExamples: RecordedExamples = {
  "POST /v1/editions": {
   "body": {
    "code": "spring-2027",
-   "basedOn": "shipped-9d7d3bd2",
+   "basedOn": "shipped-b783fe44",
    "note": "Invented prices of a new season"
   },
   "answers": {
@@ -3515,7 +3521,7 @@ export const recordedExamples: RecordedExamples = {
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
     "effectiveAt": "2027-03-04T08:00:00.000Z",
-    "contentHash": "6f0e1ffae0939333f37904dcddbac11eb9be2dbeb09b34ce25cb4a7c7975e5e4"
+    "contentHash": "11ea7583c14554bcf91f36b33e50627376dc6aa42bd23e10a5bc8c1be92cffed"
    }
   }
  },
@@ -3532,29 +3538,29 @@ export const recordedExamples: RecordedExamples = {
     "note": "As before",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
-    "contentHash": "849586d794ad9929664e13c30b4cc77a0ed6b33b6c666657e684c956fc2982c6"
+    "contentHash": "7fa4f45c56338cfb8f5b08b836d1010b1c63d987b0eb90183f9852f68695f3a4"
    }
   }
  },
  "POST /v1/editions/{code}/trial": {
   "body": {
    "estimates": [
-    "01900000-0000-7000-8000-000000000013"
+    "01900000-0000-7000-8000-000000000014"
    ]
   },
   "answers": {
    "200": {
     "edition": "spring-2027",
-    "against": "shipped-9d7d3bd2",
+    "against": "shipped-b783fe44",
     "engineVersion": "0.1.0",
     "sameCount": 0,
     "estimates": [
      {
-      "id": "01900000-0000-7000-8000-000000000013",
+      "id": "01900000-0000-7000-8000-000000000014",
       "revisionNumber": 0,
       "title": "Deck repair",
       "keptNet": {
-       "amount": "3958.96",
+       "amount": "3881.22",
        "currency": "USD"
       },
       "figures": [],
@@ -3592,18 +3598,18 @@ export const recordedExamples: RecordedExamples = {
        }
       ],
       "before": {
-       "amount": "3958.96",
+       "amount": "3881.22",
        "currency": "USD"
       },
       "after": {
-       "amount": "3961.97",
+       "amount": "3883.85",
        "currency": "USD"
       },
       "difference": {
-       "amount": "3.01",
+       "amount": "2.63",
        "currency": "USD"
       },
-      "shareOfBefore": 0.000760301,
+      "shareOfBefore": 0.000677622,
       "refusedBecause": []
      }
     ],
@@ -3612,15 +3618,15 @@ export const recordedExamples: RecordedExamples = {
       "currency": "USD",
       "estimateCount": 1,
       "before": {
-       "amount": "3958.96",
+       "amount": "3881.22",
        "currency": "USD"
       },
       "after": {
-       "amount": "3961.97",
+       "amount": "3883.85",
        "currency": "USD"
       },
       "difference": {
-       "amount": "3.01",
+       "amount": "2.63",
        "currency": "USD"
       }
      }
@@ -3699,47 +3705,47 @@ export const recordedExamples: RecordedExamples = {
       "cutLengthM": 2.2712,
       "coreSheets": 1,
       "mixedResinL": 1.8053,
-      "labourLikelyH": 26.71,
-      "labourMeanH": 30.01,
+      "labourLikelyH": 26.23,
+      "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.47,
-       "p50": 32.04,
-       "p90": 43.96
+       "p10": 23.2,
+       "p50": 31.72,
+       "p90": 43.53
       },
       "workingDays": {
-       "p10": 11,
-       "p50": 11.82,
-       "p90": 13.3
+       "p10": 10,
+       "p50": 10.38,
+       "p90": 11.17
       },
       "calendarDays": {
-       "p10": 16.72,
-       "p50": 19.32,
-       "p90": 24.37
+       "p10": 19.54,
+       "p50": 24.18,
+       "p90": 29.61
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
       "totalRange": {
        "p10": {
-        "amount": "3140.67",
+        "amount": "3061.36",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3893.09",
+        "amount": "3815.46",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4571.92",
+        "amount": "4486.03",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4978.44",
+        "amount": "4892.17",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4571.92",
+       "amount": "4486.03",
        "currency": "USD"
       },
       "insurer": {
@@ -3748,7 +3754,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "3995.87",
+        "amount": "3915.36",
         "currency": "USD"
        },
        "improvement": {
@@ -4507,18 +4513,18 @@ export const recordedExamples: RecordedExamples = {
       ],
       "calendar": {
        "workingDays": {
-        "p10": 11,
-        "p50": 11.82,
-        "p90": 13.3
+        "p10": 10,
+        "p50": 10.38,
+        "p90": 11.17
        },
        "calendarDays": {
-        "p10": 16.72,
-        "p50": 19.32,
-        "p90": 24.37
+        "p10": 19.54,
+        "p50": 24.18,
+        "p90": 29.61
        },
        "planned": {
-        "workingDays": 11,
-        "calendarDays": 18.38
+        "workingDays": 10,
+        "calendarDays": 16.4
        },
        "criticalChain": [
         "inspect-map",
@@ -4534,7 +4540,7 @@ export const recordedExamples: RecordedExamples = {
          "title": "Inspect, sound, take plugs, map and photograph",
          "gate": "none",
          "startDay": 0.333333,
-         "endDay": 0.35625,
+         "endDay": 0.366628,
          "labourH": 1.1,
          "waitH": 0,
          "waitKind": "none",
@@ -4552,6 +4558,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
+        "The steps are set as if the crew came on every one of its working days.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -4561,7 +4568,7 @@ export const recordedExamples: RecordedExamples = {
        "code": "labour",
        "title": "Labour",
        "amount": {
-        "amount": "2485.18",
+        "amount": "2449.82",
         "currency": "USD"
        }
       }
@@ -4612,7 +4619,7 @@ export const recordedExamples: RecordedExamples = {
      "totals": {
       "currency": "USD",
       "net": {
-       "amount": "3638.44",
+       "amount": "3551.17",
        "currency": "USD"
       },
       "overhead": {
@@ -4624,31 +4631,31 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "base": {
-       "amount": "3638.44",
+       "amount": "3551.17",
        "currency": "USD"
       },
       "growth": {
        "amount": {
-        "amount": "135.50",
+        "amount": "147.64",
         "currency": "USD"
        },
        "quantity": 0.0527,
        "unit": "m2",
        "unitPrice": {
-        "amount": "2573.32",
+        "amount": "2803.84",
         "currency": "USD"
        },
        "basis": "Opening that will probably be found besides; measured again at the hold and paid by what is found."
       },
       "newAreas": {
        "amount": {
-        "amount": "185.02",
+        "amount": "182.41",
         "currency": "USD"
        },
        "quantity": 0.3,
        "unit": "each",
        "unitPrice": {
-        "amount": "616.75",
+        "amount": "608.04",
         "currency": "USD"
        },
        "basis": "Separate areas of about 0.15 m2 that nobody recorded, only this part of the deck sounded; paid by the number found."
@@ -4659,26 +4666,26 @@ export const recordedExamples: RecordedExamples = {
         "name": "Goods",
         "percent": "7",
         "base": {
-         "amount": "527.22",
+         "amount": "487.68",
          "currency": "USD"
         },
         "amount": {
-         "amount": "36.91",
+         "amount": "34.14",
          "currency": "USD"
         }
        }
       ],
       "tax": {
-       "amount": "36.91",
+       "amount": "34.14",
        "currency": "USD"
       },
       "total": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
-      "shareWithin": 0.552722,
+      "shareWithin": 0.552231,
       "contingency": {
-       "amount": "570.73",
+       "amount": "565.69",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -4686,45 +4693,45 @@ export const recordedExamples: RecordedExamples = {
        {
         "kind": "productivity",
         "name": "Pace of the work",
-        "share": 0.519423,
+        "share": 0.520258,
         "amount": {
-         "amount": "296.45",
+         "amount": "294.31",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4571.92",
+       "amount": "4486.03",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "441.72",
+         "amount": "436.04",
          "currency": "USD"
         },
         "saves": {
-         "amount": "129.01",
+         "amount": "129.65",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3140.67",
+        "amount": "3061.36",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3893.09",
+        "amount": "3815.46",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4571.92",
+        "amount": "4486.03",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4978.44",
+        "amount": "4892.17",
         "currency": "USD"
        }
       },
@@ -4732,27 +4739,27 @@ export const recordedExamples: RecordedExamples = {
        {
         "causeClass": "pre-existing",
         "amount": {
-         "amount": "3995.87",
+         "amount": "3915.36",
          "currency": "USD"
         }
        }
       ],
       "parts": {
-       "amount": "564.13",
+       "amount": "521.82",
        "currency": "USD"
       },
       "labour": {
-       "amount": "3431.74",
+       "amount": "3393.54",
        "currency": "USD"
       },
       "goods": {
        "billing": "as-used",
        "billed": {
-        "amount": "473.04",
+        "amount": "435.46",
         "currency": "USD"
        },
        "bought": {
-        "amount": "861.50",
+        "amount": "848.20",
         "currency": "USD"
        },
        "basis": "Charged as used: what the job takes of each pack, of an opened one the part that will be past its date, all of the paint in the colour of this boat, and one job of the wear of gear. Whoever buys for this job alone pays for whole packs."
@@ -4763,7 +4770,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "3995.87",
+        "amount": "3915.36",
         "currency": "USD"
        },
        "improvement": {
@@ -4787,7 +4794,7 @@ export const recordedExamples: RecordedExamples = {
       "drivers": [
        {
         "name": "Pace of the work",
-        "shareOfVariance": 0.519423
+        "shareOfVariance": 0.520258
        }
       ],
       "offer": {
@@ -4799,7 +4806,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "160.90",
+         "amount": "146.71",
          "currency": "USD"
         },
         "lines": [
@@ -4818,19 +4825,19 @@ export const recordedExamples: RecordedExamples = {
          "unit": "m2",
          "quantity": 0.3276,
          "rate": {
-          "amount": "1913.93",
+          "amount": "1847.78",
           "currency": "USD"
          }
         }
        ],
        "authorisation": {
         "percent": 15,
-        "labourH": 38.05,
+        "labourH": 37.67,
         "basis": "No hour above these, 15 % more than expected, is worked before the owner has agreed in writing."
        },
        "holdPoint": "Work stops when the core is out: opening, cut and fittings are measured again, and the difference is charged or credited by the rates below."
       },
-      "p90RelativeError": 0.00527731,
+      "p90RelativeError": 0.00279954,
       "samples": 2039
      },
      "cautions": [
@@ -4867,8 +4874,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-9d7d3bd2",
-      "catalogueHash": "9d7d3bd23758de62ede47631d2fefbd976318ed9b4559b1fd91bd83cd4d7f365",
+      "edition": "shipped-b783fe44",
+      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -4920,7 +4927,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "4066.32",
+         "amount": "3989.32",
          "currency": "USD"
         }
        }
@@ -4963,7 +4970,7 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "total": {
-     "amount": "871.60",
+     "amount": "858.65",
      "currency": "USD"
     },
     "lines": [
@@ -5007,7 +5014,7 @@ export const recordedExamples: RecordedExamples = {
       "supplier": "chandlery-a",
       "name": "Invented chandlery A",
       "goods": {
-       "amount": "280.15",
+       "amount": "282.50",
        "currency": "USD"
       },
       "cutFees": {
@@ -5029,10 +5036,10 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "total": {
-       "amount": "282.65",
+       "amount": "285.00",
        "currency": "USD"
       },
-      "massKg": 48.163
+      "massKg": 48.263
      }
     ],
     "substitutions": [],
@@ -5097,14 +5104,14 @@ export const recordedExamples: RecordedExamples = {
      {
       "estimate": "",
       "amount": {
-       "amount": "871.60",
+       "amount": "858.65",
        "currency": "USD"
       }
      }
     ],
     "secondBest": {
      "total": {
-      "amount": "882.45",
+      "amount": "869.15",
       "currency": "USD"
      },
      "lines": [
@@ -5148,7 +5155,7 @@ export const recordedExamples: RecordedExamples = {
        "supplier": "chandlery-a",
        "name": "Invented chandlery A",
        "goods": {
-        "amount": "861.50",
+        "amount": "848.20",
         "currency": "USD"
        },
        "cutFees": {
@@ -5170,10 +5177,10 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "total": {
-        "amount": "882.45",
+        "amount": "869.15",
         "currency": "USD"
        },
-       "massKg": 82.751
+       "massKg": 81.551
       }
      ],
      "substitutions": [],
@@ -5225,7 +5232,7 @@ export const recordedExamples: RecordedExamples = {
       }
      ],
      "difference": {
-      "amount": "10.85",
+      "amount": "10.50",
       "currency": "USD"
      },
      "kind": "other-suppliers"
@@ -5233,7 +5240,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-9d7d3bd2",
+    "pricedAt": "shipped-b783fe44",
     "drift": []
    }
   }
@@ -5298,10 +5305,10 @@ export const recordedExamples: RecordedExamples = {
   },
   "answers": {
    "201": {
-    "id": "01900000-0000-7000-8000-000000000015",
+    "id": "01900000-0000-7000-8000-000000000016",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "revision": {
-     "rootId": "01900000-0000-7000-8000-000000000013",
+     "rootId": "01900000-0000-7000-8000-000000000014",
      "number": 1,
      "reason": "Wet core reached farther than the readings said"
     },
@@ -5313,47 +5320,47 @@ export const recordedExamples: RecordedExamples = {
       "cutLengthM": 2.2712,
       "coreSheets": 1,
       "mixedResinL": 1.9006,
-      "labourLikelyH": 26.71,
-      "labourMeanH": 30.01,
+      "labourLikelyH": 26.23,
+      "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.47,
-       "p50": 32.04,
-       "p90": 43.96
+       "p10": 23.2,
+       "p50": 31.72,
+       "p90": 43.53
       },
       "workingDays": {
-       "p10": 11,
-       "p50": 11.82,
-       "p90": 13.3
+       "p10": 10,
+       "p50": 10.38,
+       "p90": 11.17
       },
       "calendarDays": {
-       "p10": 16.72,
-       "p50": 19.32,
-       "p90": 24.37
+       "p10": 19.54,
+       "p50": 24.18,
+       "p90": 29.61
       },
       "total": {
-       "amount": "4004.14",
+       "amount": "3923.65",
        "currency": "USD"
       },
       "totalRange": {
        "p10": {
-        "amount": "3146.52",
+        "amount": "3069.13",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3900.76",
+        "amount": "3822.51",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4580.90",
+        "amount": "4495.09",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4989.16",
+        "amount": "4901.35",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4580.90",
+       "amount": "4495.09",
        "currency": "USD"
       },
       "insurer": {
@@ -5362,7 +5369,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "4004.14",
+        "amount": "3923.65",
         "currency": "USD"
        },
        "improvement": {
@@ -6121,18 +6128,18 @@ export const recordedExamples: RecordedExamples = {
       ],
       "calendar": {
        "workingDays": {
-        "p10": 11,
-        "p50": 11.82,
-        "p90": 13.3
+        "p10": 10,
+        "p50": 10.38,
+        "p90": 11.17
        },
        "calendarDays": {
-        "p10": 16.72,
-        "p50": 19.32,
-        "p90": 24.37
+        "p10": 19.54,
+        "p50": 24.18,
+        "p90": 29.61
        },
        "planned": {
-        "workingDays": 11,
-        "calendarDays": 18.38
+        "workingDays": 10,
+        "calendarDays": 16.4
        },
        "criticalChain": [
         "inspect-map",
@@ -6148,7 +6155,7 @@ export const recordedExamples: RecordedExamples = {
          "title": "Inspect, sound, take plugs, map and photograph",
          "gate": "none",
          "startDay": 0.333333,
-         "endDay": 0.35625,
+         "endDay": 0.366628,
          "labourH": 1.1,
          "waitH": 0,
          "waitKind": "none",
@@ -6166,6 +6173,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
+        "The steps are set as if the crew came on every one of its working days.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -6175,7 +6183,7 @@ export const recordedExamples: RecordedExamples = {
        "code": "labour",
        "title": "Labour",
        "amount": {
-        "amount": "2485.18",
+        "amount": "2449.82",
         "currency": "USD"
        }
       }
@@ -6226,7 +6234,7 @@ export const recordedExamples: RecordedExamples = {
      "totals": {
       "currency": "USD",
       "net": {
-       "amount": "3644.28",
+       "amount": "3557.03",
        "currency": "USD"
       },
       "overhead": {
@@ -6238,31 +6246,31 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "base": {
-       "amount": "3644.28",
+       "amount": "3557.03",
        "currency": "USD"
       },
       "growth": {
        "amount": {
-        "amount": "136.61",
+        "amount": "148.75",
         "currency": "USD"
        },
        "quantity": 0.0527,
        "unit": "m2",
        "unitPrice": {
-        "amount": "2594.46",
+        "amount": "2824.98",
         "currency": "USD"
        },
        "basis": "Opening that will probably be found besides; measured again at the hold and paid by what is found."
       },
       "newAreas": {
        "amount": {
-        "amount": "185.89",
+        "amount": "183.27",
         "currency": "USD"
        },
        "quantity": 0.3,
        "unit": "each",
        "unitPrice": {
-        "amount": "619.62",
+        "amount": "610.91",
         "currency": "USD"
        },
        "basis": "Separate areas of about 0.15 m2 that nobody recorded, only this part of the deck sounded; paid by the number found."
@@ -6273,26 +6281,26 @@ export const recordedExamples: RecordedExamples = {
         "name": "Goods",
         "percent": "7",
         "base": {
-         "amount": "533.78",
+         "amount": "494.27",
          "currency": "USD"
         },
         "amount": {
-         "amount": "37.36",
+         "amount": "34.60",
          "currency": "USD"
         }
        }
       ],
       "tax": {
-       "amount": "37.36",
+       "amount": "34.60",
        "currency": "USD"
       },
       "total": {
-       "amount": "4004.14",
+       "amount": "3923.65",
        "currency": "USD"
       },
       "shareWithin": 0.552231,
       "contingency": {
-       "amount": "571.38",
+       "amount": "566.40",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -6300,45 +6308,45 @@ export const recordedExamples: RecordedExamples = {
        {
         "kind": "productivity",
         "name": "Pace of the work",
-        "share": 0.516684,
+        "share": 0.517491,
         "amount": {
-         "amount": "295.22",
+         "amount": "293.11",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4580.90",
+       "amount": "4495.09",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "441.05",
+         "amount": "435.81",
          "currency": "USD"
         },
         "saves": {
-         "amount": "130.33",
+         "amount": "130.59",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3146.52",
+        "amount": "3069.13",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3900.76",
+        "amount": "3822.51",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4580.90",
+        "amount": "4495.09",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4989.16",
+        "amount": "4901.35",
         "currency": "USD"
        }
       },
@@ -6346,27 +6354,27 @@ export const recordedExamples: RecordedExamples = {
        {
         "causeClass": "pre-existing",
         "amount": {
-         "amount": "4004.14",
+         "amount": "3923.65",
          "currency": "USD"
         }
        }
       ],
       "parts": {
-       "amount": "571.14",
+       "amount": "528.87",
        "currency": "USD"
       },
       "labour": {
-       "amount": "3433.00",
+       "amount": "3394.78",
        "currency": "USD"
       },
       "goods": {
        "billing": "as-used",
        "billed": {
-        "amount": "478.84",
+        "amount": "441.26",
         "currency": "USD"
        },
        "bought": {
-        "amount": "868.50",
+        "amount": "855.20",
         "currency": "USD"
        },
        "basis": "Charged as used: what the job takes of each pack, of an opened one the part that will be past its date, all of the paint in the colour of this boat, and one job of the wear of gear. Whoever buys for this job alone pays for whole packs."
@@ -6377,7 +6385,7 @@ export const recordedExamples: RecordedExamples = {
         "currency": "USD"
        },
        "prior": {
-        "amount": "4004.14",
+        "amount": "3923.65",
         "currency": "USD"
        },
        "improvement": {
@@ -6401,7 +6409,7 @@ export const recordedExamples: RecordedExamples = {
       "drivers": [
        {
         "name": "Pace of the work",
-        "shareOfVariance": 0.516684
+        "shareOfVariance": 0.517491
        }
       ],
       "offer": {
@@ -6413,7 +6421,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "161.65",
+         "amount": "147.97",
          "currency": "USD"
         },
         "lines": [
@@ -6432,19 +6440,19 @@ export const recordedExamples: RecordedExamples = {
          "unit": "m2",
          "quantity": 0.3276,
          "rate": {
-          "amount": "1933.06",
+          "amount": "1866.91",
           "currency": "USD"
          }
         }
        ],
        "authorisation": {
         "percent": 15,
-        "labourH": 38.05,
+        "labourH": 37.67,
         "basis": "No hour above these, 15 % more than expected, is worked before the owner has agreed in writing."
        },
        "holdPoint": "Work stops when the core is out: opening, cut and fittings are measured again, and the difference is charged or credited by the rates below."
       },
-      "p90RelativeError": 0.00495933,
+      "p90RelativeError": 0.00269588,
       "samples": 2039
      },
      "cautions": [
@@ -6481,8 +6489,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-9d7d3bd2",
-      "catalogueHash": "9d7d3bd23758de62ede47631d2fefbd976318ed9b4559b1fd91bd83cd4d7f365",
+      "edition": "shipped-b783fe44",
+      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -6534,7 +6542,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "4070.43",
+         "amount": "3994.77",
          "currency": "USD"
         }
        }
@@ -6563,7 +6571,7 @@ export const recordedExamples: RecordedExamples = {
     }
    },
    "202": {
-    "id": "01900000-0000-7000-8000-000000000016",
+    "id": "01900000-0000-7000-8000-000000000017",
     "status": "waiting",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "expiresAt": "2027-03-04T08:00:00.000Z"
@@ -7025,6 +7033,7 @@ export const recordedExamples: RecordedExamples = {
     ],
     "notes": [
      "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
+     "The steps are set as if the crew came on every one of its working days.",
      "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
     ]
    }
@@ -11694,21 +11703,21 @@ export const recordedExamples: RecordedExamples = {
      "cutLengthM": 2.2712,
      "plyCount": 4,
      "mixedResinL": 1.8053,
-     "labourLikelyH": 26.71,
+     "labourLikelyH": 26.23,
      "labourH": {
-      "p10": 23.47,
-      "p50": 32.04,
-      "p90": 43.96
+      "p10": 23.2,
+      "p50": 31.72,
+      "p90": 43.53
      },
      "workingDays": {
-      "p10": 11,
-      "p50": 11.82,
-      "p90": 13.3
+      "p10": 10,
+      "p50": 10.38,
+      "p90": 11.17
      },
      "calendarDays": {
-      "p10": 16.72,
-      "p50": 19.32,
-      "p90": 24.37
+      "p10": 19.54,
+      "p50": 24.18,
+      "p90": 29.61
      }
     },
     "zones": [
@@ -11800,24 +11809,24 @@ export const recordedExamples: RecordedExamples = {
     },
     "price": {
      "withoutContingency": {
-      "amount": "3995.87",
+      "amount": "3915.36",
       "currency": "USD"
      },
      "range": {
       "p10": {
-       "amount": "3140.67",
+       "amount": "3061.36",
        "currency": "USD"
       },
       "p50": {
-       "amount": "3893.09",
+       "amount": "3815.46",
        "currency": "USD"
       },
       "p80": {
-       "amount": "4571.92",
+       "amount": "4486.03",
        "currency": "USD"
       },
       "p90": {
-       "amount": "4978.44",
+       "amount": "4892.17",
        "currency": "USD"
       }
      },
@@ -12263,28 +12272,28 @@ export const recordedExamples: RecordedExamples = {
       "title": "relay",
       "values": {
        "cost": {
-        "amount": "3638.44",
+        "amount": "3551.17",
         "currency": "USD"
        },
-       "labourH": 30.03,
+       "labourH": 29.51,
        "p80": {
-        "amount": "4529.69",
+        "amount": "4446.91",
         "currency": "USD"
        },
        "spread": {
-        "amount": "1820.79",
+        "amount": "1814.84",
         "currency": "USD"
        },
-       "days": 19.32,
+       "days": 24.18,
        "massKg": 2.584,
        "utilisation": 1.77217
       },
       "net": {
-       "amount": "3958.96",
+       "amount": "3881.22",
        "currency": "USD"
       },
       "gross": {
-       "amount": "3995.87",
+       "amount": "3915.36",
        "currency": "USD"
       },
       "failsCheck": true,
@@ -12894,7 +12903,7 @@ export const recordedExamples: RecordedExamples = {
  "POST /v1/sources/import": {
   "answers": {
    "200": {
-    "imported": 257
+    "imported": 258
    }
   }
  },
@@ -12924,9 +12933,7 @@ export const recordedExamples: RecordedExamples = {
     "type": "estimate.created",
     "status": "waiting",
     "attempts": 0,
-    "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-    "triedAt": "2027-03-03T08:00:00.000Z",
-    "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+    "nextAttemptAt": "2027-03-03T08:00:00.000Z"
    }
   }
  },
@@ -12954,7 +12961,7 @@ export const recordedExamples: RecordedExamples = {
     "widthPx": 300,
     "heightPx": 200,
     "addedAt": "2027-03-03T08:00:00.000Z",
-    "href": "/v1/estimates/01900000-0000-7000-8000-000000000013/photographs/1",
+    "href": "/v1/estimates/01900000-0000-7000-8000-000000000014/photographs/1",
     "mediaType": "image/jpeg"
    }
   }
