@@ -75,7 +75,8 @@ describe('what a newcomer sees first', () => {
 
   test('the first example of the documentation makes an estimate as it stands', async () => {
     const { body: document } = await request(service.url).get('/openapi.json').expect(200);
-    const { example } = document.paths['/v1/estimates'].post.requestBody.content['application/json'];
+    const { examples } = document.paths['/v1/estimates'].post.requestBody.content['application/json'];
+    const example = document.components.examples[examples.recorded.$ref.split('/').at(-1)].value;
     const { body } = await request(service.url)
       .post('/v1/estimates')
       .set('authorization', `Bearer ${TEST_KEY}`)

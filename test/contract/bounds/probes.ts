@@ -139,7 +139,7 @@ function textBounds({ minLength = 0, maxLength, pattern, format }: Schema): read
       outside: [
         ...(minLength > 0 ? ['a'.repeat(minLength - 1)] : []),
         ...(maxLength === undefined ? [] : ['a'.repeat(maxLength + 1)]),
-        ...(pattern === undefined ? [] : ['!']),
+        ...(fits.test('!') ? [] : ['!']),
       ],
     },
   ];
