@@ -34,6 +34,14 @@ describe('bond pressure', () => {
     expect(plan.quantities.find(({ code }) => code === 'bags')?.value).toBe(Math.ceil(kg / 3 / 20));
   });
 
+  test('boards stand under every bay of an opening, and under the part of one that is left', () => {
+    const boards = (widthMm: number): number | undefined =>
+      planOf({ ...foredeck, lengthMm: 2000, widthMm, areaM2: widthMm / 500 }).innerSkin.props.lines;
+    const one = boards(700) ?? 0;
+    expect([one > 0, boards(1400), boards(750)]).toEqual([true, 2 * one, one]);
+    expect(boards(1350)).toBeGreaterThan(one);
+  });
+
   test('a thick skin over a short span needs no props', () => {
     expect(planOf({ ...foredeck, innerSkin: { thicknessMm: 8, spanMm: 250 } }).innerSkin.props.needed).toBe(
       false,

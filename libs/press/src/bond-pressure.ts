@@ -156,6 +156,8 @@ interface PropCase {
 
 /** Spans above about this are propped whatever the numbers say. Source: [FROM-MEMORY]. */
 const PROP_ABOVE_MM = 400;
+/** A bay that is as wide as the opening is one. */
+const ROUNDING = 1e-6;
 
 function propsFor({
   spacingMm,
@@ -172,13 +174,18 @@ function propsFor({
     };
   const spacing = Math.max(100, Math.floor(Math.min(spacingMm ?? PROP_ABOVE_MM, PROP_ABOVE_MM) / 10) * 10);
   const across = Math.max(0, Math.ceil(spanMm / spacing) - 1);
+  // An opening over several bays needs the boards of each, and those of the part of a bay that is left.
+  const shortMm = Math.min(lengthMm, widthMm);
+  const bays = Math.max(1, Math.floor(shortMm / spanMm + ROUNDING));
+  const left = Math.max(0, Math.ceil((shortMm - bays * spanMm) / spacing - ROUNDING) - 1);
+  const lines = Math.max(1, across) * bays + left;
   const along = Math.max(1, Math.ceil(Math.max(lengthMm, widthMm) / PROP_ABOVE_MM));
   const sag = sagMm > 25 ? 'more than 25' : sagMm.toFixed(1);
   return {
     needed: true,
     spacingMm: spacing,
-    lines: Math.max(1, across),
-    count: Math.max(1, across) * along,
+    lines,
+    count: lines * along,
     why:
       spacingMm === undefined
         ? `a span of ${spanMm.toFixed(0)} mm is propped as a rule`
