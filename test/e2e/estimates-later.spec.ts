@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { Kingplank } from '../../libs/sdk/src/index.js';
-import { startService, TEST_KEY, type TestAnswer, type TestService } from './service.js';
+import { endedOperation, startService, TEST_KEY, type TestAnswer, type TestService } from './service.js';
 
 /** A strip of deck with as many small square zones as asked for, each 400 mm from the next. */
 const strip = (zoneCount: number) => ({
@@ -33,15 +33,7 @@ describe('an estimate that comes later', () => {
     await service.stop();
   });
 
-  async function ended({ headers }: TestAnswer): Promise<TestAnswer['body']> {
-    for (;;) {
-      const { body } = await service.get(headers.get('location') ?? '');
-      if (body.status === 'done' || body.status === 'failed') return body;
-      await new Promise((resolve) => {
-        setTimeout(resolve, 100);
-      });
-    }
-  }
+  const ended = (answer: TestAnswer): Promise<TestAnswer['body']> => endedOperation(service, answer);
 
   test('preferred later, it is an operation that leads to the estimate made at once of the same record', async () => {
     const now = await service.post('/v1/estimates', strip(1));

@@ -1,3 +1,4 @@
+import { setTimeout as delay } from 'node:timers/promises';
 import { expect, jest } from '@jest/globals';
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { runService } from '../fault/running-service.js';
@@ -103,3 +104,17 @@ async function sendTo(
 
 const lowerCased = (headers: Readonly<Record<string, string>>): Record<string, string> =>
   Object.fromEntries(Object.entries(headers).map(([name, value]) => [name.toLowerCase(), value]));
+
+const ASK_AGAIN_MS = 100;
+
+/** The operation that an answer leads to, once it has ended. */
+export async function endedOperation(
+  service: TestService,
+  { headers }: TestAnswer,
+): Promise<TestAnswer['body']> {
+  for (;;) {
+    const { body } = await service.get(headers.get('location') ?? '');
+    if (body.status === 'done' || body.status === 'failed') return body;
+    await delay(ASK_AGAIN_MS);
+  }
+}

@@ -1,7 +1,6 @@
-import { setTimeout as delay } from 'node:timers/promises';
 import { isRecord } from '../../../apps/api/src/edge/record.js';
 import { leastRecord } from '../../../apps/api/src/inputs/least-record.js';
-import { TEST_KEY, type TestAnswer, type TestService } from '../../e2e/service.js';
+import { endedOperation, TEST_KEY, type TestAnswer, type TestService } from '../../e2e/service.js';
 import { png } from '../../support/pictures.js';
 import { doors } from '../bounds/doors.js';
 
@@ -24,12 +23,7 @@ interface Asked {
   readonly query?: string;
   readonly body?: unknown;
   readonly headers?: Readonly<Record<string, string>>;
-  /** Asked again until the answer is as wanted: how far work is at a moment is chance. */
-  readonly until?: (answer: TestAnswer) => boolean;
 }
-
-const AGAIN_MS = 250;
-const MOST_AGAIN = 400;
 
 type Ask = (operation: string, asked?: Asked) => Promise<TestAnswer>;
 
@@ -37,17 +31,10 @@ type Ask = (operation: string, asked?: Asked) => Promise<TestAnswer>;
 export async function recordedJourney(service: TestService): Promise<Journey> {
   const recording: Recording = new Map();
   const failures: string[] = [];
-  const ask: Ask = async (operation, asked = {}) => {
-    const { path = {}, query = '', body, headers = {}, until = () => true } = asked;
+  const ask: Ask = async (operation, { path = {}, query = '', body, headers = {} } = {}) => {
     const [method, template] = operation.split(' ');
     const at = template.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(path[name]));
-    const send = (): Promise<TestAnswer> =>
-      service.send(method, at + (query === '' ? '' : `?${query}`), body, headers);
-    let answer = await send();
-    for (let again = 0; again < MOST_AGAIN && !until(answer); again += 1) {
-      await delay(AGAIN_MS);
-      answer = await send();
-    }
+    const answer = await service.send(method, at + (query === '' ? '' : `?${query}`), body, headers);
     if (answer.status >= 300) failures.push(`${operation} answered ${answer.status}: ${answer.text}`);
     else keep(recording, operation, { body, answer });
     return answer;
@@ -66,7 +53,7 @@ export async function recordedJourney(service: TestService): Promise<Journey> {
   await part(() => letterhead(ask, pictures));
   await part(() => rooms(ask));
   await part(async () => {
-    const { id } = await estimates(ask, pictures);
+    const { id } = await estimates(ask, pictures, service);
     await part(() => catalogue(ask, id));
   });
   return { recording, failures };
@@ -168,14 +155,17 @@ async function letterhead(ask: Ask, sendPicture: SendPicture): Promise<void> {
   await ask('GET /v1/letterhead');
 }
 
-async function estimates(ask: Ask, sendPicture: SendPicture): Promise<{ readonly id: string }> {
+async function estimates(
+  ask: Ask,
+  sendPicture: SendPicture,
+  service: TestService,
+): Promise<{ readonly id: string }> {
   const made = await ask('POST /v1/estimates', { body: leastRecord });
   const id = String(made.body.id);
   const later = await ask('POST /v1/estimates', { body: leastRecord, headers: LATER });
-  await ask('GET /v1/operations/{id}', {
-    path: { id: String(later.body.id) },
-    until: ({ body }) => body.finishedAt !== undefined,
-  });
+  // How far work is at a moment is chance.
+  await endedOperation(service, later);
+  await ask('GET /v1/operations/{id}', { path: { id: String(later.body.id) } });
   const path = { id };
   await ask('GET /v1/estimates');
   await ask('GET /v1/estimates/{id}', { path });
