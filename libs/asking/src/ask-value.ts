@@ -225,6 +225,9 @@ export const assumptionOf = (
 ): readonly Assumption[] =>
   assumedFrom === undefined
     ? []
-    : [{ at, meaning, value: String(value), because, source: assumedFrom.source }];
+    : [{ at, meaning, value: inWords(value), because, source: assumedFrom.source }];
+
+/** A value as a reader sees it. */
+export const inWords = (value: unknown): string => (Array.isArray(value) ? value.join(', ') : String(value));
 
 const isText = (said: unknown): said is string => typeof said === 'string';

@@ -11,6 +11,7 @@ export {
   askWhether,
   askWhich,
   assumptionOf,
+  inWords,
   codeForm,
   dayFaults,
   decimalForm,
@@ -29,7 +30,7 @@ export {
   skinThicknessAsked,
 } from './deck-asked.js';
 export { commonPractice, fromMemory, practice, remembered } from './practice.js';
-export { faultsIn, settle, settledRight } from './settle.js';
+export { assumptionsIn, faultsIn, settle, settledRight } from './settle.js';
 export type {
   Answer,
   Answers,
@@ -54,6 +55,7 @@ export {
   enteredIn,
   enteredOrAssumed,
   inUnit,
+  saidOr,
   workedOut,
 } from './unit-figures.js';
 export {

@@ -36,6 +36,10 @@ export function settledRight<Q extends Questions>(
   );
 }
 
+/** What stays assumed in a request that a room reads question by question with `saidOr`. */
+export const assumptionsIn = (request: object, questions: Questions, at = ''): readonly Assumption[] =>
+  settledAll(request, questions, at, answersAt(placesOf(request, questions, at))).assumptions;
+
 /** Everything wrong with the answers to a set of questions, each fault at its field. */
 export const faultsIn = (request: object, questions: Questions, at = ''): readonly Problem[] =>
   Object.entries(questions).flatMap(([name, question]) =>

@@ -2,7 +2,7 @@ import { Defect } from '#lib/kernel';
 import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from '#lib/provenance';
 import type { Datum } from '#lib/catalogue';
 import type { In } from '#lib/units';
-import type { Assumption, Default } from './question.js';
+import type { Assumption, Default, Question } from './question.js';
 
 const isIn = <U extends string>(value: number, unit: U): value is In<U> =>
   Number.isFinite(value) && unit !== '';
@@ -40,6 +40,12 @@ export const answeredIn = <U extends string>(
   given: number | undefined,
   at: string,
 ): Figure<U> => enteredOrAssumed(unit, given, meaning, { at, ...otherwise });
+
+/** What was said, or the value that stands for silence, for a room that needs no origin of it. */
+export const saidOr = <T>(
+  { otherwise }: Pick<Question<T>, 'accepts'> & { readonly otherwise: { readonly value: NoInfer<T> } },
+  said: NoInfer<T> | undefined,
+): T => said ?? otherwise.value;
 
 interface Asked<U extends string> {
   readonly unit: U;

@@ -1,8 +1,8 @@
 import { problem, type Problem, type ThreePoint } from '#lib/kernel';
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr } from '#lib/asking';
 import { drivers, operations } from '#lib/work';
 import { epochOf, forecastFaults, zoneFaults, zoneOffset } from '#lib/cure';
-import { calendarQuestions, type CalendarRequest, type CustomOperation } from './calendar-request.js';
+import { calendarCrewQuestions, calendarQuestions, type CalendarRequest, type CustomOperation } from './calendar-request.js';
 
 /** Everything wrong with a calendar request but the shape of its network, which is judged once it is built. */
 export function calendarFaults(request: CalendarRequest): readonly Problem[] {
@@ -59,8 +59,9 @@ const strangeDrivers = ({ drivers: amounts }: CalendarRequest): readonly Problem
       : [problem('not-one-of', `/drivers/${name}`, { value: name, choices: drivers.join(', ') })],
   );
 
-function crewFaults({ hoursPerDay = 8, startHour = 8 }: CalendarRequest['crew']): readonly Problem[] {
-  return startHour + hoursPerDay > 24
+function crewFaults(crew: CalendarRequest['crew']): readonly Problem[] {
+  const { hoursPerDay, startHour } = calendarCrewQuestions;
+  return saidOr(startHour, crew.startHour) + saidOr(hoursPerDay, crew.hoursPerDay) > 24
     ? [
         problem('contradiction', '/crew/hoursPerDay', {
           other: '/crew/startHour',

@@ -11,7 +11,12 @@ import {
   askText,
   askWhether,
   askWhich,
+  fromMemory,
+  practice,
+  remembered,
+  type Answers,
   type AnswersTo,
+  type Default,
   type ProcessAssumption,
 } from '#lib/asking';
 import { coreMoistureAsked, deckWarmthQuestions, forecastQuestions, weekdays } from '#lib/cure';
@@ -85,10 +90,10 @@ export const calendarCrewQuestions = {
   }),
   hoursPerDay: ask({
     meaning: 'length of the working day',
-    description: 'Hours that go into the job. Absent: 8.',
+    description: 'Hours that go into the job.',
     unit: 'h',
     range: { from: 1, upTo: 16 },
-    otherwise: 'unknown',
+    otherwise: practice(8, "a yard's day"),
   }),
   presentH: ask({
     meaning: 'hours from coming to going',
@@ -99,18 +104,17 @@ export const calendarCrewQuestions = {
   }),
   startHour: ask({
     meaning: 'hour at which the day begins',
-    description: 'Local hour at which the day begins; absent: 8.',
+    description: 'Local hour at which the day begins.',
     unit: 'h',
     range: { from: 0, upTo: 22 },
-    otherwise: 'unknown',
+    otherwise: practice(8, "a yard's day"),
   }),
   workingDays: askSome({
     meaning: 'working days',
-    description: 'Absent: Monday to Friday.',
     choices: weekdays,
     least: 1,
     most: 7,
-    otherwise: 'unknown',
+    otherwise: practice(['mon', 'tue', 'wed', 'thu', 'fri'], "a yard's week"),
   }),
   daysOff: askEach({
     meaning: 'days off',
@@ -122,35 +126,50 @@ export const calendarCrewQuestions = {
   }),
 };
 
-const cycles = { unit: '1', range: { from: 1, upTo: 12 }, isWhole: true, otherwise: 'unknown' } as const;
+const cycles = { unit: '1', range: { from: 1, upTo: 12 }, isWhole: true } as const;
+const usualCycles = (value: number): Default => ({ value, because: 'the usual number', cite: fromMemory });
 
 export const cyclesQuestions = {
   bedding: ask({
     meaning: 'turns in which core is bedded',
-    description: 'Each waits until the one before holds. Absent: 1.',
+    description: 'Each waits until the one before holds.',
     ...cycles,
+    otherwise: practice(1, 'core is bedded in one turn unless its plan says more'),
   }),
   laminating: ask({
     meaning: 'sessions in which plies are laid',
-    description: 'Plies of one session are laid wet on wet. Absent: 1.',
+    description: 'Plies of one session are laid wet on wet.',
     ...cycles,
+    otherwise: practice(1, 'plies are laid in one session unless the laminate says more'),
   }),
   fair: ask({
     meaning: 'cycles of fairing',
-    description: 'Absent: 3.',
     ...cycles,
+    otherwise: usualCycles(3),
   }),
   prime: ask({
     meaning: 'coats of primer',
-    description: 'Absent: 2.',
     ...cycles,
+    otherwise: usualCycles(2),
   }),
   topcoat: ask({
     meaning: 'coats of paint',
-    description: 'Absent: 2.',
     ...cycles,
+    otherwise: usualCycles(2),
   }),
 };
+
+/** Share of working days lost to weather beyond the forecast. */
+export const weatherLoss = { open: 0.25, tent: 0.05, shed: 0 } as const;
+const lossInWords = Object.entries(weatherLoss)
+  .map(([shelter, share]) => `${shelter} ${share}`)
+  .join(', ');
+
+function lossUnder(answers: Answers): Default {
+  const shelter = answers.of(operationFlagsQuestions.shelter).value;
+  const where = shelter === 'open' ? 'in the open' : `in a ${shelter}`;
+  return { value: weatherLoss[shelter], low: 0, high: 0.5, because: `work ${where}`, cite: fromMemory };
+}
 
 /** What a calendar is planned by, besides its materials. */
 export const calendarQuestions = {
@@ -171,14 +190,14 @@ export const calendarQuestions = {
   cycles: askPart({
     meaning: 'how often work is repeated that waits in between',
     of: cyclesQuestions,
-    otherwise: 'unknown',
+    otherwise: 'defaults',
   }),
   deckTemperatureC: ask({
     meaning: 'deck temperature',
-    description: 'Deck where no forecast reaches; absent: 18 degC.',
+    description: 'Temperature of the deck where no forecast reaches; never taken below what the hardener needs.',
     unit: 'degC',
     range: { from: -40, upTo: 80 },
-    otherwise: 'unknown',
+    otherwise: remembered(18, { low: 12, high: 25, because: 'nothing was said about the season' }),
   }),
   warmth: askPart({
     meaning: 'warmth of the deck above the air',
@@ -192,10 +211,10 @@ export const calendarQuestions = {
   }),
   weatherLossFraction: ask({
     meaning: 'share of working days lost to weather',
-    description: 'Share of working days lost to weather beyond the forecast.',
+    description: `Share of working days lost to weather beyond the forecast. Absent, by the shelter: ${lossInWords}.`,
     unit: '1',
     range: { from: 0, upTo: 0.9 },
-    otherwise: 'unknown',
+    otherwise: lossUnder,
   }),
   coreMoisturePercent: coreMoistureAsked,
   edgeMoisturePercent: ask({
@@ -205,9 +224,8 @@ export const calendarQuestions = {
   }),
   dryingCore: askWhich({
     meaning: 'what dries under the lip',
-    description: 'What dries under the lip; absent: balsa.',
     choices: dryingCores,
-    otherwise: 'unknown',
+    otherwise: practice('balsa', 'the usual core of a deck, and the one that dries slowest'),
   }),
   isExtentAgreed: askWhether({
     meaning: 'whether the extent is agreed already',
@@ -226,15 +244,14 @@ export const calendarQuestions = {
     unit: '1',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(20260504, 'any seed gives the same spread to within the runs'),
   }),
   runs: ask({
     meaning: 'simulated calendars',
-    description: 'Simulated calendars; absent: 2000.',
     unit: '1',
     range: { from: 100, upTo: 20_000 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(2000, 'enough that the finish of nine in ten holds to a day'),
   }),
   today: askDay({
     meaning: 'day for which work is listed',

@@ -1,23 +1,26 @@
 import type { Hardener } from '#lib/catalogue';
 import { andThen, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '#lib/asking';
+import { assumptionFrom, assumptionsIn, assumedIn, saidOr, type ProcessAssumption } from '#lib/asking';
 import { skyAssumptions, warmthAssumptions, warmthUnder } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
 import type { WorkTimes } from '#lib/cure';
 import { operations } from '#lib/work';
 import { calendarFaults } from './calendar-faults.js';
-import type {
-  CalendarMilestone,
-  CalendarPlan,
-  CalendarRequest,
-  CalendarScenario,
-  DayRange,
-  PlannedTask,
-  ScenarioDays,
+import {
+  calendarCrewQuestions,
+  calendarQuestions,
+  weatherLoss,
+  type CalendarMilestone,
+  type CalendarPlan,
+  type CalendarRequest,
+  type CalendarScenario,
+  type DayRange,
+  type PlannedTask,
+  type ScenarioDays,
 } from './calendar-request.js';
 import { settingFor } from './course.js';
 import { circleIn } from './critical-path.js';
-import { defaultCycles, networkFor, waitKindOf, type NetworkTask } from './network.js';
+import { networkFor, waitKindOf, type NetworkTask } from './network.js';
 import {
   chainOf,
   daysWorked,
@@ -89,9 +92,6 @@ interface Networks {
   readonly others: readonly Tried[];
 }
 
-const DEFAULT_RUNS = 2000;
-const DEFAULT_SEED = 20260504;
-
 function calendarOver(
   request: CalendarRequest,
   hardener: Hardener,
@@ -123,8 +123,8 @@ function calendarOver(
 function simulatedPlan(walked: Omit<Written, 'simulation'>): Outcome<CalendarPlan> {
   const { request, plan } = walked;
   const simulation = simulate(plan, {
-    seed: request.seed ?? DEFAULT_SEED,
-    runs: request.runs ?? DEFAULT_RUNS,
+    seed: saidOr(calendarQuestions.seed, request.seed),
+    runs: saidOr(calendarQuestions.runs, request.runs),
     lossFraction: lossFractionOf(request),
   });
   return simulation.incomplete > 0
@@ -159,7 +159,8 @@ function daysOfAll(others: readonly Tried[], own: WalkPlan, crew: Crew): readonl
 }
 
 const steadyDeckC = ({ deckTemperatureC }: CalendarRequest, hardener: Hardener): number =>
-  deckTemperatureC ?? Math.max(defaults.deckTemperatureC.value, hardener.lowestTemperatureC.value);
+  deckTemperatureC ??
+  Math.max(calendarQuestions.deckTemperatureC.otherwise.value, hardener.lowestTemperatureC.value);
 
 const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
   deckC + (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0);
@@ -216,8 +217,8 @@ function written({ request, plan, likely, simulation, deckC }: Written): Calenda
     labourH: labourOf(plan.tasks),
     milestones: milestonesOf(tasks, momentOf(clock, middle)),
     simulation: {
-      seed: request.seed ?? DEFAULT_SEED,
-      runs: request.runs ?? DEFAULT_RUNS,
+      seed: saidOr(calendarQuestions.seed, request.seed),
+      runs: saidOr(calendarQuestions.runs, request.runs),
       distribution: 'triangular over low, likely and high; half of each spread common to the job',
     },
     ...(request.today === undefined ? {} : { today: todayFor(tasks, request.today) }),
@@ -348,8 +349,8 @@ export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
   const workH = workHoursADay(crew);
   return {
     hoursPerDay: Math.max(workH, (crew.presentH ?? 0) - SET_UP_H),
-    startHour: crew.startHour ?? defaults.startHour.value,
-    workingDays: crew.workingDays ?? ['mon', 'tue', 'wed', 'thu', 'fri'],
+    startHour: saidOr(calendarCrewQuestions.startHour, crew.startHour),
+    workingDays: saidOr(calendarCrewQuestions.workingDays, crew.workingDays),
     ...(crew.daysOff === undefined ? {} : { daysOff: crew.daysOff }),
   };
 }
@@ -357,8 +358,8 @@ export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
 const SET_UP_H = operations.find(({ driver }) => driver === 'day')?.hours.likely ?? 0;
 
 /** What is left of a day for the job when everything is set up. */
-const workHoursADay = ({ hoursPerDay = defaults.hoursPerDay.value }: CalendarRequest['crew']): number =>
-  Math.max(SLOT_H, hoursPerDay - SET_UP_H);
+const workHoursADay = ({ hoursPerDay }: CalendarRequest['crew']): number =>
+  Math.max(SLOT_H, saidOr(calendarCrewQuestions.hoursPerDay, hoursPerDay) - SET_UP_H);
 
 /** Of each hour at the boat, so much goes into the job. */
 const workShare = (request: CalendarRequest): number =>
@@ -391,85 +392,18 @@ function horizonDays(request: CalendarRequest, tasks: readonly NetworkTask[]): n
   );
 }
 
-/** Share of working days lost to weather beyond the forecast. */
-export const weatherLoss: Readonly<Record<CalendarRequest['flags']['shelter'], number>> = {
-  open: 0.25,
-  tent: 0.05,
-  shed: 0,
-};
+/** By the shelter, unless it is stated. */
 const lossFractionOf = (request: CalendarRequest): number =>
   request.weatherLossFraction ?? weatherLoss[request.flags.shelter];
 
-interface NamedDefault extends Default {
-  readonly unit: string;
-  readonly meaning: string;
-  readonly at: string;
-}
-
-const defaults = {
-  hoursPerDay: {
-    unit: 'h',
-    meaning: 'working day',
-    at: '/crew/hoursPerDay',
-    value: 8,
-    because: "a yard's day",
-    cite: { source: 'COMMON-PRACTICE' },
-  },
-  startHour: {
-    unit: 'h',
-    meaning: 'start of the working day',
-    at: '/crew/startHour',
-    value: 8,
-    because: "a yard's day",
-    cite: { source: 'COMMON-PRACTICE' },
-  },
-  deckTemperatureC: {
-    unit: 'degC',
-    meaning: 'temperature of the deck where no forecast reaches',
-    at: '/deckTemperatureC',
-    value: 18,
-    low: 12,
-    high: 25,
-    because: 'nothing was said about the season',
-    cite: { source: 'FROM-MEMORY' },
-  },
-} as const satisfies Readonly<Record<string, NamedDefault>>;
+/** What a calendar takes when nobody says; the seed and the runs stand with the simulation. */
+const { flags, crew, cycles, weatherLossFraction } = calendarQuestions;
+const askedWithDefaults = { flags, crew, cycles, weatherLossFraction };
 
 function assumptionsOf(request: CalendarRequest, deckC: number): readonly ProcessAssumption[] {
-  const taken: readonly (NamedDefault | undefined)[] = [
-    request.crew.hoursPerDay === undefined ? defaults.hoursPerDay : undefined,
-    request.crew.startHour === undefined ? defaults.startHour : undefined,
-    request.deckTemperatureC === undefined ? { ...defaults.deckTemperatureC, value: deckC } : undefined,
-    request.weatherLossFraction === undefined
-      ? {
-          unit: '1',
-          meaning: 'share of working days lost to weather beyond the forecast',
-          at: '/weatherLossFraction',
-          value: weatherLoss[request.flags.shelter],
-          low: 0,
-          high: 0.5,
-          because: `work ${request.flags.shelter === 'open' ? 'in the open' : `in a ${request.flags.shelter}`}`,
-          cite: { source: 'FROM-MEMORY' },
-        }
-      : undefined,
-    ...(['fair', 'prime', 'topcoat'] as const).map((name) =>
-      request.cycles?.[name] === undefined
-        ? {
-            unit: 'cycles',
-            meaning: `cycles of "${name}"`,
-            at: `/cycles/${name}`,
-            value: defaultCycles[name],
-            because: 'the usual number',
-            cite: { source: 'FROM-MEMORY' },
-          }
-        : undefined,
-    ),
-  ];
-  const listed = taken.flatMap((known) =>
-    known === undefined ? [] : assumptionFrom(assumedIn(known.unit, known, known.meaning, known.at)),
-  );
   return [
-    ...listed,
+    ...assumptionsIn(request, askedWithDefaults),
+    ...(request.deckTemperatureC === undefined ? deckAssumption(deckC) : []),
     ...wordAssumptions(request),
     ...(request.forecast === undefined
       ? []
@@ -483,6 +417,11 @@ function assumptionsOf(request: CalendarRequest, deckC: number): readonly Proces
   ];
 }
 
+function deckAssumption(deckC: number): readonly ProcessAssumption[] {
+  const { unit, meaning, otherwise } = calendarQuestions.deckTemperatureC;
+  return assumptionFrom(assumedIn(unit, { ...otherwise, value: deckC }, meaning, '/deckTemperatureC'));
+}
+
 const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[] => [
   ...(request.timeZone === undefined && request.forecast?.timeZone === undefined
     ? [
@@ -494,17 +433,6 @@ const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[]
             request.forecast === undefined
               ? 'no zone was given'
               : 'the hours of the forecast are written with this offset, and no zone was given',
-          source: 'COMMON-PRACTICE',
-        },
-      ]
-    : []),
-  ...(request.crew.workingDays === undefined
-    ? [
-        {
-          at: '/crew/workingDays',
-          meaning: 'working days',
-          value: 'Monday to Friday',
-          because: "a yard's week",
           source: 'COMMON-PRACTICE',
         },
       ]

@@ -1,7 +1,6 @@
 export {
   planCalendar,
   planWithScenarios,
-  weatherLoss,
   withDays,
   workTimes,
   type CalendarWithScenarios,
@@ -18,6 +17,7 @@ export { type CalendarEvents, type ICalendarChoice, calendarText, iCalendarQuest
 export {
   calendarCrewQuestions,
   customOperationQuestions,
+  weatherLoss,
   cyclesQuestions,
   threePointQuestions,
 } from './calendar-request.js';

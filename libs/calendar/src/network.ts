@@ -1,10 +1,17 @@
 import { scaled, triangularMean, type ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
+import { saidOr } from '#lib/asking';
 import { labourFor, operationsFor } from '#lib/work';
 import { cureFactor, dryingDays, type Drying } from './waits.js';
 import { operations } from '#lib/work';
 import type { GateKind, Operation, Phase, Wait } from '#lib/work';
-import type { CalendarRequest, CustomOperation, PlannedTask } from './calendar-request.js';
+import {
+  calendarQuestions,
+  cyclesQuestions,
+  type CalendarRequest,
+  type CustomOperation,
+  type PlannedTask,
+} from './calendar-request.js';
 import { inOrder } from './critical-path.js';
 
 /** How long successors wait: by the clock, or by the age of the resin. */
@@ -105,17 +112,16 @@ interface CycleContext {
   readonly after: readonly string[];
 }
 
-export const defaultCycles = { bedding: 1, laminating: 1, fair: 3, prime: 2, topcoat: 2 } as const;
-type Cycles = Readonly<Record<keyof typeof defaultCycles, number>>;
+type Cycle = keyof typeof cyclesQuestions;
 
 /** How often each is done; the first session of a new skin is its first two plies, the others lay the rest. */
-const repeated: Readonly<Record<string, (cycles: Cycles) => number>> = {
-  'bed-core': ({ bedding }) => bedding,
-  'close-seam': ({ laminating }) => laminating,
-  'laminate-extra-ply': ({ laminating }) => Math.max(1, laminating - 1),
-  'fair': ({ fair }) => fair,
-  'prime': ({ prime }) => prime,
-  'topcoat': ({ topcoat }) => topcoat,
+const repeated: Readonly<Record<string, (of: (cycle: Cycle) => number) => number>> = {
+  'bed-core': (of) => of('bedding'),
+  'close-seam': (of) => of('laminating'),
+  'laminate-extra-ply': (of) => Math.max(1, of('laminating') - 1),
+  'fair': (of) => of('fair'),
+  'prime': (of) => of('prime'),
+  'topcoat': (of) => of('topcoat'),
 };
 
 /** A cycle for each coat, one after the other; the last carries the operation's code, so that successors find it. */
@@ -123,7 +129,7 @@ function cyclesOf(
   operation: Operation,
   { request, hardener, hours, deckC, after }: CycleContext,
 ): readonly NetworkTask[] {
-  const count = repeated[operation.code]?.({ ...defaultCycles, ...request.cycles }) ?? 1;
+  const count = repeated[operation.code]?.((cycle) => saidOr(cyclesQuestions[cycle], request.cycles?.[cycle])) ?? 1;
   const codeOf = (cycle: number): string => (cycle === count ? operation.code : `${operation.code}-${cycle}`);
   const share = { low: hours.low / count, likely: hours.likely / count, high: hours.high / count };
   return Array.from({ length: count }, (_, index): NetworkTask => ({
@@ -192,7 +198,7 @@ const dryingOf = (
   deckC: number,
 ): Drying => ({
   shelter,
-  core: dryingCore ?? 'balsa',
+  core: saidOr(calendarQuestions.dryingCore, dryingCore),
   deckC,
   ...(edgeMoisturePercent === undefined ? {} : { moisturePercent: edgeMoisturePercent }),
 });

@@ -1,3 +1,4 @@
+import { inWords } from '#lib/asking';
 import type { Form, ListQuestion, PartQuestion, Question, Questions } from '#lib/asking';
 import { Defect } from '#lib/kernel';
 import type { DtoClass, Said } from './field.js';
@@ -95,7 +96,7 @@ const sentenceOf = (meaning: string): string => `${meaning.charAt(0).toUpperCase
 function defaultInWords(otherwise: unknown, form: Form): string {
   if (!isDefault(otherwise)) return '';
   const unit = form.kind === 'number' && form.unit !== '1' ? ` ${form.unit}` : '';
-  return ` Absent: ${String(otherwise.value)}${unit} (${otherwise.because}).`;
+  return ` Absent: ${inWords(otherwise.value)}${unit} (${otherwise.because}).`;
 }
 
 const isDefault = (otherwise: unknown): otherwise is { readonly value: unknown; readonly because: string } =>
