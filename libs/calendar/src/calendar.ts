@@ -1,7 +1,7 @@
 import type { Hardener } from '#lib/catalogue';
 import { andThen, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionFrom, assumptionsIn, assumedIn, saidOr, type ProcessAssumption } from '#lib/asking';
-import { skyAssumptions, warmthAssumptions, warmthUnder } from '#lib/cure';
+import { skyAssumptions, warmthAssumptions, warmthUnder, heldWarmthK } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
 import type { WorkTimes } from '#lib/cure';
 import { operations } from '#lib/work';
@@ -163,7 +163,7 @@ const steadyDeckC = ({ deckTemperatureC }: CalendarRequest, hardener: Hardener):
   Math.max(calendarQuestions.deckTemperatureC.otherwise.value, hardener.lowestTemperatureC.value);
 
 const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
-  deckC + (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0);
+  deckC + heldWarmthK(warmth);
 
 /** The plan with the days of another simulation of the same job, so that days, hours and money come from one. */
 export function withDays(

@@ -2,7 +2,7 @@ import type { Hardener } from '#lib/catalogue';
 import { equivalentAges } from '#lib/cure';
 import { CURE_REFERENCE_C } from '#lib/cure';
 import type { GateKind } from '#lib/work';
-import { deckTemperature } from '#lib/cure';
+import { heldWarmthK } from '#lib/cure';
 import { coatingLimits, resinLimits, type GateLimits } from '#lib/cure';
 import { deckAt, skyOf, type Sky } from '#lib/cure';
 import { openHours, warmthUnder } from '#lib/cure';
@@ -79,10 +79,7 @@ function slotsOpen({ request, clock, sky, at }: SkyOnClock, limits: GateLimits):
 }
 
 function agesFor({ request, clock, sky, at }: SkyOnClock, hardener: Hardener, deckC: number): Float64Array {
-  const elsewhereC = deckTemperature(deckC, 0, {
-    heaterK: request.warmth?.heaterK ?? 0,
-    tentK: request.warmth?.tentK ?? 0,
-  });
+  const elsewhereC = deckC + heldWarmthK(request.warmth);
   const temperaturesC = new Float64Array(clock.count).fill(elsewhereC);
   for (let slot = Math.max(0, Math.ceil(at)); sky !== undefined && slot < clock.count; slot += 1) {
     const deck = deckAt(sky, (slot - at) * SLOT_H);

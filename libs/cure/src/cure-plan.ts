@@ -1,7 +1,7 @@
 import type { Datum, Hardener, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, unreachable, success, type Outcome, type Problem } from '#lib/kernel';
-import { assumedIn, assumptionFrom, faultsIn, type ProcessAssumption } from '#lib/asking';
-import { warmthAssumptions, warmthFaults } from './weather/deck.js';
+import { assumptionFrom, faultsIn, type ProcessAssumption, answeredIn, saidOr } from '#lib/asking';
+import { deckWarmthQuestions, heldWarmthK, warmthAssumptions, warmthFaults } from './weather/deck.js';
 import { forecastFaults } from './weather/forecast.js';
 import { instantFaults, readInstant, writeInstant } from './weather/instant.js';
 import { CURE_REFERENCE_C } from './arrhenius.js';
@@ -232,14 +232,7 @@ function notesOn(
 const startAssumptions = (request: CureRequest): readonly ProcessAssumption[] =>
   request.startHour !== undefined || request.startAt !== undefined || request.temperature.kind === 'constant'
     ? []
-    : assumptionFrom(
-        assumedIn(
-          'h',
-          { value: 9, because: 'resin is mixed in the morning', cite: { source: 'COMMON-PRACTICE' } },
-          'hour of the day at which the resin is mixed',
-          '/startHour',
-        ),
-      );
+    : assumptionFrom(answeredIn(mixQuestions.startHour, undefined, '/startHour'));
 
 function cureFaults(request: CureRequest, hardener: Hardener | undefined): readonly Problem[] {
   const { resin, temperature } = request;
@@ -297,7 +290,7 @@ function temperatureFaults(temperature: TemperatureInput): readonly Problem[] {
 /** A deck that never rises above the limit cures nothing: that is not a long wait but a wrong resin. */
 function coldFaults(request: CureRequest, hardener: Hardener): readonly Problem[] {
   const { temperature, warmth } = request;
-  const extraK = (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0) + (warmth?.sunK ?? 0);
+  const extraK = heldWarmthK(warmth) + saidOr(deckWarmthQuestions.sunK, warmth?.sunK);
   const warmestC =
     temperature.kind === 'constant'
       ? temperature.temperatureC

@@ -1,4 +1,4 @@
-import { ask, askPart, askText, type AnswersTo } from '#lib/asking';
+import { ask, askPart, askText, type AnswersTo, practice } from '#lib/asking';
 import type { ResinSystem } from '#lib/catalogue';
 import type { DeckWarmth } from './weather/deck.js';
 import { forecastQuestions, type Forecast } from './weather/forecast.js';
@@ -45,10 +45,10 @@ export type TemperatureInput =
 export const mixQuestions = {
   startHour: ask({
     meaning: 'hour at which the resin is mixed',
-    description: 'Hour of the day at which the resin is mixed, where no moment is given; absent: 9.',
+    description: 'Hour of the day at which the resin is mixed, where no moment is given.',
     unit: 'h',
     range: { from: 0, below: 24 },
-    otherwise: 'unknown',
+    otherwise: practice(9, 'resin is mixed in the morning'),
   }),
   startAt: askText({
     meaning: 'moment at which the resin is mixed',

@@ -1,7 +1,8 @@
+import { saidOr } from '#lib/asking';
 import { deckTemperature } from './weather/deck.js';
 import { readInstant, type Instant } from './weather/instant.js';
 import { deckAt, HOUR_MS, skyOf } from './weather/sky.js';
-import type { CureRequest } from './cure-request.js';
+import { mixQuestions, type CureRequest } from './cure-request.js';
 import type { TemperatureCourse } from './equivalent-age.js';
 
 /** Temperature of the deck from the moment the resin is mixed. */
@@ -43,7 +44,7 @@ export const startOf = ({ startAt, temperature }: CureRequest): Instant | undefi
 function steady(request: CureRequest, airAt: (localHour: number) => number): DeckCourse {
   const start = startOf(request);
   const startHour =
-    start === undefined ? (request.startHour ?? 9) : localHourOf(start.epochMs, start.offsetMin);
+    start === undefined ? saidOr(mixQuestions.startHour, request.startHour) : localHourOf(start.epochMs, start.offsetMin);
   const temperaturesC = Float64Array.from({ length: HORIZON_H / STEP_H + 1 }, (_, step) => {
     const hour = (startHour + step * STEP_H) % 24;
     return deckTemperature(airAt(hour), hour, request.warmth);

@@ -27,7 +27,7 @@ export {
 export { type Weekday, type WorkTimes, weekdays, worksAt } from './weather/working-time.js';
 export {
   type DeckWarmth,
-  deckTemperature,
+  heldWarmthK,
   deckWarmthQuestions,
   skyAssumptions,
   warmthAssumptions,

@@ -1,8 +1,8 @@
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr, type AnswersTo } from '#lib/asking';
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import { nestInSheets } from './nest-in-sheets.js';
 import { nestInStrip, type StripLayout } from './nest-in-strip.js';
-import { cuttingQuestions, usualTimeLimitS, usualWorkUnits, type CuttingPlanRequest } from './questions.js';
+import { cuttingQuestions, searchQuestions, type CuttingPlanRequest } from './questions.js';
 import type { SheetLayout } from './sheet-layout.js';
 
 export interface CuttingPlan {
@@ -23,20 +23,12 @@ export function cuttingPlan(
   request: CuttingPlanRequest,
   shouldStop: () => boolean = () => false,
 ): Outcome<CuttingPlan> {
-  const {
-    pieces,
-    kerfMm,
-    edgeTrimMm,
-    stock,
-    roll,
-    seed = 1,
-    workUnits = usualWorkUnits,
-    timeLimitS = usualTimeLimitS,
-  } = request;
+  const { pieces, kerfMm, edgeTrimMm, stock, roll } = request;
+  const settings = searchSettings(request);
   const problems = [...faultsIn(request, cuttingQuestions), ...eitherProblems(request)];
   if (problems.length > 0) return refusal(...problems);
+  const { seed, workUnits } = settings;
   const common = { pieces, kerfMm, edgeTrimMm, seed, workUnits };
-  const settings = { seed, workUnits, timeLimitS };
   return roll === undefined
     ? mapValue(nestInSheets({ ...common, stock: stock ?? [] }, shouldStop), (onSheets) => ({
         onSheets,
@@ -44,6 +36,13 @@ export function cuttingPlan(
       }))
     : mapValue(nestInStrip({ ...common, ...roll }, shouldStop), (onRoll) => ({ onRoll, ...settings }));
 }
+
+/** How long and from where a layout is looked for. */
+export const searchSettings = ({ seed, workUnits, timeLimitS }: AnswersTo<typeof searchQuestions>) => ({
+  seed: saidOr(searchQuestions.seed, seed),
+  workUnits: saidOr(searchQuestions.workUnits, workUnits),
+  timeLimitS: saidOr(searchQuestions.timeLimitS, timeLimitS),
+});
 
 function eitherProblems({ stock, roll }: CuttingPlanRequest): readonly Problem[] {
   if (stock !== undefined && roll !== undefined) {

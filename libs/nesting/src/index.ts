@@ -15,8 +15,6 @@ export {
   sheetAvailableAsked,
   sheetCostAsked,
   stockQuestions,
-  usualTimeLimitS,
-  usualWorkUnits,
   type CuttingPlanRequest,
 } from './questions.js';
 export type { NestPiece, SheetRequest, StockSheet, StripRequest } from './request.js';

@@ -1,10 +1,10 @@
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr } from '#lib/asking';
 import { Defect, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { Point } from '#lib/geometry';
 import { interiorsMeet } from './exact.js';
 import { mmOf, shapeOnGrid, stepsPerMm, turnsToTry, type GridShape } from './on-grid.js';
 import { offerFor } from './offer.js';
-import { rollQuestions } from './questions.js';
+import { rollQuestions, pieceQuestions } from './questions.js';
 import { commonProblems, type StripRequest } from './request.js';
 import { areaOf, regionShifted, turned } from './ring.js';
 import { shapeSetOf, type ShapeSet } from './shapes.js';
@@ -86,7 +86,9 @@ function stripJobOf({ pieces, kerfMm, edgeTrimMm }: StripRequest): StripGrid {
     [],
     padding,
   );
-  const shapeOf = pieces.flatMap(({ count = 1 }, k) => Array.from({ length: count }, () => k));
+  const shapeOf = pieces.flatMap(({ count }, k) =>
+    Array.from({ length: saidOr(pieceQuestions.count, count) }, () => k),
+  );
   return { steps, padding, trim: Math.ceil(edgeTrimMm * steps), shapes, set, shapeOf };
 }
 

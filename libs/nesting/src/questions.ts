@@ -6,8 +6,7 @@ import {
   askOutlines,
   askPart,
   askText,
-  type AnswersTo,
-} from '#lib/asking';
+  type AnswersTo, practice } from '#lib/asking';
 
 /** More pieces than any deck needs: two pairs of sheets full of hand-sized pieces; it bounds memory and time. */
 export const mostPieces = 1500;
@@ -17,9 +16,6 @@ const MOST_KINDS = 40;
 /** A longer piece would leave the range in which the overlap test is exact. */
 export const longestPieceMm = 16_000;
 
-/** A good layout of a deck's worth of pieces takes a fraction of this. */
-export const usualWorkUnits = 4000;
-export const usualTimeLimitS = 20;
 export const longestTimeLimitS = 120;
 
 /** What every search for a layout is asked. */
@@ -27,24 +23,24 @@ export const searchQuestions = {
   seed: ask({
     unit: '1',
     meaning: 'seed of the search',
-    description: 'The same seed gives the same layout; absent: 1.',
+    description: 'The same seed gives the same layout.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(1, 'any seed will do, as long as it is the same'),
   }),
   workUnits: ask({
     unit: '1',
     meaning: 'thousands of pairs of pieces looked at',
-    description: `Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: ${usualWorkUnits}.`,
+    description: 'Thousands of pairs of pieces looked at; more never gives a worse layout.',
     range: { from: 0, upTo: 1e6 },
-    otherwise: 'unknown',
+    otherwise: practice(4000, "a good layout of a deck's worth of pieces takes a fraction of it"),
   }),
   timeLimitS: ask({
     unit: 's',
     meaning: 'time for the search',
-    description: `After this time the best layout so far is the answer; absent: ${usualTimeLimitS}.`,
+    description: 'After this time the best layout so far is the answer.',
     range: { from: 0.05, upTo: longestTimeLimitS },
-    otherwise: 'unknown',
+    otherwise: practice(20, 'nobody waits longer for a drawing'),
   }),
 };
 
@@ -87,10 +83,9 @@ export const pieceQuestions = {
   count: ask({
     unit: '1',
     meaning: 'how many alike',
-    description: 'How many alike; absent: 1.',
     range: { from: 1, upTo: mostPieces },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(1, 'a piece is one unless more are asked for'),
   }),
   turnsDeg: askEach({
     meaning: 'turns that keep the grain right',

@@ -1,4 +1,4 @@
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr } from '#lib/asking';
 import { pointer, problem, type Outcome, type Problem } from '#lib/kernel';
 import {
   areaMm2,
@@ -79,7 +79,7 @@ const turnQuestions = { count: pieceQuestions.count, turnsDeg: pieceQuestions.tu
 
 function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
   if (pieces.length === 0) return [problem('too-few', '/pieces', { count: 0, least: 1 })];
-  const count = pieces.reduce((sum, piece) => sum + (piece.count ?? 1), 0);
+  const count = pieces.reduce((sum, piece) => sum + saidOr(pieceQuestions.count, piece.count), 0);
   const corners = pieces.reduce((sum, piece) => sum + piece.outline.length, 0);
   if (count > mostPieces) return [problem('too-many', '/pieces', { count, most: mostPieces })];
   if (pieces.length > mostOutlines)

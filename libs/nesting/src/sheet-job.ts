@@ -1,3 +1,5 @@
+import { pieceQuestions } from './questions.js';
+import { saidOr } from '#lib/asking';
 import { paddedBy, type Shape, shapeSetOf, type ShapeSet } from './shapes.js';
 import { grown, regionFrom } from './no-fit.js';
 import { shapeOnGrid, stepsPerMm, turnsToTry, type GridShape } from './on-grid.js';
@@ -41,7 +43,7 @@ export function sheetJobOf(request: SheetRequest): SheetJob {
   const trim = Math.ceil(request.edgeTrimMm * steps);
   const pieces = request.pieces.map((piece, index): PieceKind => {
     const grid = shapeOnGrid(piece, steps);
-    return { index, id: piece.id, grid, area: areaOf(grid.region), count: piece.count ?? 1 };
+    return { index, id: piece.id, grid, area: areaOf(grid.region), count: saidOr(pieceQuestions.count, piece.count) };
   });
   const shapes = pieces.map(({ grid, index }): Shape => ({
     region: grid.region,

@@ -1,8 +1,9 @@
-import { usualTimeLimitS } from '#lib/nesting';
+import { saidOr, type AnswersTo } from '#lib/asking';
+import { searchQuestions } from '#lib/nesting';
 
 /** The clock is read here, so that the rooms need none; the best answer so far is the answer when time is up. */
-export function untilTimeIsUp(limitS = usualTimeLimitS): () => boolean {
-  const end = performance.now() + 1000 * limitS;
+export function untilTimeIsUp(limitS?: number): () => boolean {
+  const end = performance.now() + 1000 * saidOr(searchQuestions.timeLimitS, limitS);
   return () => performance.now() >= end;
 }
 
@@ -10,5 +11,8 @@ export function untilTimeIsUp(limitS = usualTimeLimitS): () => boolean {
 const MS_PER_WORK_UNIT = 0.035;
 
 /** A search ends at its work budget or at its time limit, whichever comes first. */
-export const expectedSearchMs = (workUnits: number, limitS = usualTimeLimitS): number =>
-  Math.min(workUnits * MS_PER_WORK_UNIT, 1000 * limitS);
+export const expectedSearchMs = ({ workUnits, timeLimitS }: AnswersTo<typeof searchQuestions>): number =>
+  Math.min(
+    saidOr(searchQuestions.workUnits, workUnits) * MS_PER_WORK_UNIT,
+    1000 * saidOr(searchQuestions.timeLimitS, timeLimitS),
+  );

@@ -1,4 +1,4 @@
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr } from '#lib/asking';
 import {
   allOf,
   andThen,
@@ -14,7 +14,7 @@ import { areaMm2, difference, intersection, offset, readOutline, regionOf, type 
 import { findMaterial, materialsOf, type Catalogue, type CoreSheet } from '#lib/catalogue';
 import type { OpeningToFill } from '../mosaic/request.js';
 import { coreBill, type CoreBill } from './core-bill.js';
-import { coreBillQuestions, type CoreBillByCode, type DrawnOpening } from './questions.js';
+import { coreBillQuestions, type CoreBillByCode, type DrawnOpening, drawnOpeningQuestions } from './questions.js';
 
 /** `coreBill` for callers that know codes: looks the core up and reads the outlines. */
 export function coreBillFrom(
@@ -71,7 +71,7 @@ function overlapProblems(openings: readonly OpeningToFill[]): readonly Problem[]
 }
 
 function openingFrom(
-  { label, outline, undercutMm = 0, cavity }: DrawnOpening,
+  { label, outline, undercutMm, cavity }: DrawnOpening,
   at: string,
 ): Outcome<OpeningToFill> {
   const outer = readOutline(outline, `${at}/outline`);
@@ -82,7 +82,7 @@ function openingFrom(
   ];
   if (problems.length > 0 || !outer.ok) return refusal(...problems);
   const area = { outer: outer.value, holes: [] };
-  const reach: Region = whole?.ok === true ? regionOf(whole.value) : offset([area], undercutMm);
+  const reach: Region = whole?.ok === true ? regionOf(whole.value) : offset([area], saidOr(drawnOpeningQuestions.undercutMm, undercutMm));
   const outside = areaMm2(difference([area], reach));
   if (outside > 1)
     return refusal(

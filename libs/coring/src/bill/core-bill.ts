@@ -1,4 +1,4 @@
-import { settledRight, type Settlement } from '#lib/asking';
+import { settledRight, type Settlement, saidOr } from '#lib/asking';
 import {
   allOfList,
   andThen,
@@ -17,18 +17,17 @@ import {
   type NestPiece,
   type SheetLayout,
   type SheetRequest,
-  type StockSheet,
-} from '#lib/nesting';
+  type StockSheet, searchQuestions } from '#lib/nesting';
 import { assumed, computeChecked, derived, type Figure } from '#lib/provenance';
 import { m2FromMm2, mm2, fraction } from '#lib/units';
 import { cutMosaic, divisionProblems, type Mosaic } from '../mosaic/cut-mosaic.js';
 import type { CorePiece } from '../mosaic/piece.js';
-import { mosaicNumbers } from '../mosaic/rules.js';
+import { mosaicNumbers, grainAsked } from '../mosaic/rules.js';
 import { cavityDivision } from '../mosaic/solid-fill.js';
 import { wasteShare } from '../stack/formulas.js';
 import { planStack, type StackPlan } from '../stack/plan-stack.js';
 import { dividedByCost, type DividedMosaic, type DivisionByCost } from './division-choice.js';
-import { cutQuestions, type SheetOnSale } from './questions.js';
+import { cutQuestions, type SheetOnSale, offcutQuestions } from './questions.js';
 import type { CoreBillRequest } from './request.js';
 import { allUse, useOf, type SheetUse } from './waste.js';
 
@@ -228,8 +227,8 @@ function sheetRequest(request: CoreBillRequest, pieces: readonly CorePiece[]): S
     stock: stockFor(request, pieces[0]),
     kerfMm: kerfMm.value,
     edgeTrimMm: edgeTrimMm.value,
-    seed: request.seed ?? 1,
-    workUnits: request.workUnits ?? 4000,
+    seed: saidOr(searchQuestions.seed, request.seed),
+    workUnits: saidOr(searchQuestions.workUnits, request.workUnits),
   };
 }
 
@@ -245,15 +244,15 @@ function cutFor(
 }
 
 /** Drawn on the deck; on the sheet the grain lies along its length. */
-function nestPiece({ core, grainDeg = 0 }: CoreBillRequest, { label, outline, holes }: CorePiece): NestPiece {
-  return { id: label, outline, holes, turnsDeg: core.allowedTurnsDeg.map((turn) => turn - grainDeg) };
+function nestPiece({ core, grainDeg }: CoreBillRequest, { label, outline, holes }: CorePiece): NestPiece {
+  return { id: label, outline, holes, turnsDeg: core.allowedTurnsDeg.map((turn) => turn - saidOr(grainAsked, grainDeg)) };
 }
 
 const ownOffcuts = (
   { offcuts = [] }: CoreBillRequest,
   { thicknessMm, form }: CorePiece,
 ): NonNullable<CoreBillRequest['offcuts']> =>
-  offcuts.filter((offcut) => offcut.thicknessMm === thicknessMm && (offcut.form ?? 'plain') === form);
+  offcuts.filter((offcut) => offcut.thicknessMm === thicknessMm && saidOr(offcutQuestions.form, offcut.form) === form);
 
 /** Problems of the layout where the request has their cause. Pieces are of our own making: the sheets are too small for them, or the openings too many. */
 function asAsked(

@@ -22,7 +22,7 @@ import {
   sheetAvailableAsked,
   sheetCostAsked,
 } from '#lib/nesting';
-import { mosaicRuleQuestions } from '../mosaic/rules.js';
+import { mosaicRuleQuestions, grainAsked } from '../mosaic/rules.js';
 import { camberQuestions, oldCoreQuestions, stackQuestions } from '../stack/rules.js';
 
 const MOST_OPENINGS = 30;
@@ -45,9 +45,8 @@ export const drawnOpeningQuestions = {
   undercutMm: ask({
     unit: 'mm',
     meaning: 'how far core is taken out under the skin all round',
-    description: 'How far core is taken out under the skin all round; absent: 0.',
     range: { from: 0, upTo: 500 },
-    otherwise: 'unknown',
+    otherwise: practice(0, 'core is taken out as far as the skin is cut'),
   }),
   cavity: askOutline({
     meaning: 'the edge to which core is taken out, where it is not the same all round',
@@ -86,8 +85,7 @@ export const offcutQuestions = {
   thicknessMm: ask({ unit: 'mm', meaning: 'thickness of the offcut', range: { above: 0, upTo: 200 } }),
   form: askWhich({
     ...form,
-    description: 'Plain, or scored so that it bends; absent: plain.',
-    otherwise: 'unknown',
+    otherwise: practice('plain', 'most offcuts are'),
   }),
 };
 export type OwnOffcut = AnswersTo<typeof offcutQuestions>;
@@ -139,10 +137,9 @@ export const coreBillQuestions = {
   form: askWhich({ ...form, otherwise: 'unknown' }),
   skin: askWhich({
     meaning: 'what closes the openings',
-    description:
-      'What closes the openings: the old skin bedded again (absent), or plies laid wet on the core.',
+    description: 'What closes the openings: the old skin bedded again, or plies laid wet on the core.',
     choices: ['re-bed', 'relay'],
-    otherwise: 'unknown',
+    otherwise: practice('re-bed', 'the old skin goes back wherever it can'),
   }),
   camber: askPart({
     meaning: 'camber of the deck; absent: it is flat',
@@ -154,13 +151,7 @@ export const coreBillQuestions = {
     of: oldCoreQuestions,
     otherwise: 'unknown',
   }),
-  grainDeg: ask({
-    unit: 'degrees',
-    meaning: 'direction of the grain on the deck, from forward to starboard',
-    description: 'Direction of the grain on the deck, from forward to starboard; absent: 0.',
-    range: { from: -360, upTo: 360 },
-    otherwise: 'unknown',
-  }),
+  grainDeg: grainAsked,
   stackRules: askPart({
     meaning: 'how thick the beds are and how the skin sits',
     of: stackQuestions,

@@ -1,3 +1,5 @@
+import { grainAsked } from './rules.js';
+import { saidOr } from '#lib/asking';
 import {
   areaMm2,
   difference,
@@ -101,7 +103,7 @@ const QUARTER_RAD = Math.PI / 2;
 const SAME_RAD = 0.02;
 
 function anglesFor({ request }: LayerTask, region: Region): readonly number[] {
-  const grain = ((request.grainDeg ?? 0) * Math.PI) / 180;
+  const grain = (saidOr(grainAsked, request.grainDeg) * Math.PI) / 180;
   if (hasGrain(request)) return [grain];
   const along = longestEdgeRad(region) % QUARTER_RAD;
   return Math.abs(along) < SAME_RAD || Math.abs(along) > QUARTER_RAD - SAME_RAD ? [0] : [0, along];

@@ -1,3 +1,5 @@
+import { grainAsked } from './rules.js';
+import { saidOr } from '#lib/asking';
 import {
   areaMm2,
   bounds,
@@ -82,7 +84,7 @@ export function pieceOf(
     areaM2: areaMm2([cut.piece]) / MM2_PER_M2,
     thicknessMm,
     form,
-    ...(hasGrain(request) ? { grainDeg: request.grainDeg ?? 0 } : {}),
+    ...(hasGrain(request) ? { grainDeg: saidOr(grainAsked, request.grainDeg) } : {}),
     bleedHoles,
     ...(bleedHoles.length === 0 ? {} : { bleedDiameterMm: numbers.bleedDiameterMm }),
     isUnderLip: areaMm2(difference([cut.piece], [cut.opening.area])) > UNDER_LIP_MM2,

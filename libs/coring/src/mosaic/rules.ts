@@ -1,5 +1,13 @@
-import { ask, commonPractice, fromMemory, settledRight, type AnswersTo } from '#lib/asking';
+import { ask, commonPractice, fromMemory, practice, settledRight, type AnswersTo } from '#lib/asking';
 import type { Figure } from '#lib/provenance';
+
+/** Asked with the core, used where it is divided. */
+export const grainAsked = ask({
+  unit: 'degrees',
+  meaning: 'direction of the grain on the deck, from forward to starboard',
+  range: { from: -360, upTo: 360 },
+  otherwise: practice(0, 'grain runs fore and aft'),
+});
 
 /** The largest piece from above is the material's own unless the caller says otherwise. */
 const largestPieceM2 = ask({

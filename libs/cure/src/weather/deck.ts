@@ -3,8 +3,11 @@ import { nightCoolingK, type NightAir } from './night-sky.js';
 import {
   ask,
   askWhether,
-  assumedIn,
+  answeredIn,
   assumptionFrom,
+  commonPractice,
+  practice,
+  saidOr,
   faultsIn,
   type AnswersTo,
   type ProcessAssumption,
@@ -13,25 +16,32 @@ import {
 /** How much warmer the deck is than the air, and by what. The sun falls to nothing at six in the morning and the evening. */
 export const deckWarmthQuestions = {
   sunK: ask({
-    meaning: 'warmth by the sun',
-    description: 'How much the midday sun warms the deck above the air; absent: nothing is counted on.',
+    meaning: 'how much the sun warms the deck above the air',
+    description: 'How much the midday sun warms the deck above the air.',
     unit: 'K',
     range: { from: 0, upTo: 50 },
-    otherwise: 'unknown',
+    otherwise: {
+      value: 0,
+      low: 0,
+      high: 20,
+      because:
+        'shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on',
+      cite: commonPractice,
+    },
   }),
   heaterK: ask({
     meaning: 'warmth by a heater',
     description: 'Lamp, blanket or heater.',
     unit: 'K',
     range: { from: 0, upTo: 60 },
-    otherwise: 'unknown',
+    otherwise: practice(0, 'nobody named one'),
   }),
   tentK: ask({
     meaning: 'warmth under a tent',
     description: 'A closed tent over the deck.',
     unit: 'K',
     range: { from: 0, upTo: 30 },
-    otherwise: 'unknown',
+    otherwise: practice(0, 'nobody named one'),
   }),
   isUnderSky: askWhether({
     meaning: 'whether the deck lies open to the sky at night',
@@ -49,14 +59,19 @@ export const warmthFaults = (at: string, warmth: DeckWarmth = {}): readonly Prob
 export function deckTemperature(
   airC: number,
   localHour: number,
-  { sunK = 0, heaterK = 0, tentK = 0, isUnderSky = false }: DeckWarmth = {},
+  warmth: DeckWarmth = {},
   nightAir?: NightAir,
 ): number {
   const sunHeight = Math.sin((Math.PI * (localHour - 6)) / 12);
   const isNight = sunHeight <= NIGHT_HEIGHT;
-  const coolingK = isUnderSky && isNight && nightAir !== undefined ? nightCoolingK(nightAir) : 0;
-  return airC + heaterK + tentK + sunK * Math.max(0, sunHeight) - coolingK;
+  const coolingK = warmth.isUnderSky === true && isNight && nightAir !== undefined ? nightCoolingK(nightAir) : 0;
+  const sunK = saidOr(deckWarmthQuestions.sunK, warmth.sunK);
+  return airC + heldWarmthK(warmth) + sunK * Math.max(0, sunHeight) - coolingK;
 }
+
+/** What heater and tent add day and night. */
+export const heldWarmthK = ({ heaterK, tentK }: DeckWarmth = {}): number =>
+  saidOr(deckWarmthQuestions.heaterK, heaterK) + saidOr(deckWarmthQuestions.tentK, tentK);
 
 /** From six in the evening to six in the morning, both counted. */
 const NIGHT_HEIGHT = 1e-9;
@@ -67,7 +82,7 @@ export const warmthUnder = (
   warmth: DeckWarmth | undefined,
 ): DeckWarmth => ({
   ...warmth,
-  isUnderSky: warmth?.isUnderSky ?? (shelter === 'open' && (warmth?.tentK ?? 0) === 0),
+  isUnderSky: warmth?.isUnderSky ?? (shelter === 'open' && saidOr(deckWarmthQuestions.tentK, warmth?.tentK) === 0),
 });
 
 /** An open deck under a clear sky, where nobody said that it is covered at night. */
@@ -92,20 +107,4 @@ export const warmthAssumptions = (
   at: string,
   warmth: DeckWarmth | undefined,
 ): readonly ProcessAssumption[] =>
-  warmth?.sunK !== undefined
-    ? []
-    : assumptionFrom(
-        assumedIn(
-          'K',
-          {
-            value: 0,
-            low: 0,
-            high: 20,
-            because:
-              'shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on',
-            cite: { source: 'COMMON-PRACTICE' },
-          },
-          'how much the sun warms the deck above the air',
-          `${at}/sunK`,
-        ),
-      );
+  assumptionFrom(answeredIn(deckWarmthQuestions.sunK, warmth?.sunK, `${at}/sunK`));

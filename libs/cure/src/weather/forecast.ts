@@ -1,5 +1,5 @@
 import { problem, type Problem } from '#lib/kernel';
-import { ask, askList, askText, faultsIn, type AnswersTo } from '#lib/asking';
+import { ask, askList, askText, faultsIn, type AnswersTo, practice } from '#lib/asking';
 import {
   instantFaults,
   exactInstant,
@@ -43,10 +43,10 @@ export const forecastHourQuestions = {
   }),
   cloudPercent: ask({
     meaning: 'share of the sky under cloud',
-    description: 'Share of the sky under cloud; absent: a clear sky, which is the coldest at night.',
+    description: 'Share of the sky under cloud.',
     unit: '%',
     range: { from: 0, upTo: 100 },
-    otherwise: 'unknown',
+    otherwise: practice(0, 'a clear sky is the coldest at night'),
   }),
 };
 export type ForecastHour = AnswersTo<typeof forecastHourQuestions>;

@@ -1,5 +1,6 @@
+import { saidOr } from '#lib/asking';
 import { deckTemperature, type DeckWarmth } from './deck.js';
-import { epochOf, type Forecast, type ForecastHour } from './forecast.js';
+import { epochOf, forecastHourQuestions, type Forecast, type ForecastHour } from './forecast.js';
 import { dewPointOf } from './humid-air.js';
 import { exactInstant, zoneOffset, type ZoneOffset } from './instant.js';
 import type { NightAir } from './night-sky.js';
@@ -41,9 +42,9 @@ export function skyOf(forecast: Forecast, warmth?: DeckWarmth): Sky {
 
 /** Where the forecast is silent the air is still and the sky clear, which is the coldest. */
 const nightAirOf = (
-  { temperatureC, windMPerS = 0, cloudPercent = 0 }: ForecastHour,
+  { temperatureC, windMPerS = 0, cloudPercent }: ForecastHour,
   dewC: number,
-): NightAir => ({ airC: temperatureC, dewC, windMPerS, cloudShare: cloudPercent / 100 });
+): NightAir => ({ airC: temperatureC, dewC, windMPerS, cloudShare: saidOr(forecastHourQuestions.cloudPercent, cloudPercent) / 100 });
 
 const localHour = (epochMs: number, offset: ZoneOffset): number =>
   (((epochMs / HOUR_MS + offset(epochMs) / 60) % 24) + 24) % 24;

@@ -1,3 +1,4 @@
+import { heldWarmthK } from '#lib/cure';
 import { isKnown, refusal, success, type Outcome } from '#lib/kernel';
 import {
   absentPerDayWorked,
@@ -269,7 +270,7 @@ const stays: readonly string[] = ['dry-sound', 'damp-sound'];
 
 /** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */
 const steadyWarmthK = ({ record: { conditions } }: Job): number =>
-  (conditions?.warmth?.heaterK ?? 0) + (conditions?.warmth?.tentK ?? 0);
+  heldWarmthK(conditions?.warmth);
 
 export function calendarSection(plan: CalendarPlan, startDate: string | undefined): CalendarSection {
   const hasDates = startDate !== undefined;

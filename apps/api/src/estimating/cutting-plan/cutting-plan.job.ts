@@ -1,10 +1,10 @@
 import type { Outcome } from '#lib/kernel';
-import { usualWorkUnits, type CuttingPlan, type CuttingPlanRequest } from '#lib/nesting';
+import type { CuttingPlan, CuttingPlanRequest } from '#lib/nesting';
 import { threadJob } from '../../workbench/job.js';
 import { expectedSearchMs } from '../time-limit.js';
 
 export const cuttingPlanJob = threadJob<CuttingPlanRequest, undefined, Outcome<CuttingPlan>>({
   code: 'cutting-plan',
   file: new URL('./cutting-plan.work.js', import.meta.url),
-  expectedMs: ({ workUnits = usualWorkUnits, timeLimitS }) => expectedSearchMs(workUnits, timeLimitS),
+  expectedMs: expectedSearchMs,
 });
