@@ -2,7 +2,12 @@ import { problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { faultsIn, saidOr } from '#lib/asking';
 import { drivers, operations } from '#lib/work';
 import { epochOf, forecastFaults, zoneFaults, zoneOffset } from '#lib/cure';
-import { calendarCrewQuestions, calendarQuestions, type CalendarRequest, type CustomOperation } from './calendar-request.js';
+import {
+  calendarCrewQuestions,
+  calendarQuestions,
+  type CalendarRequest,
+  type CustomOperation,
+} from './calendar-request.js';
 
 /** Everything wrong with a calendar request but the shape of its network, which is judged once it is built. */
 export function calendarFaults(request: CalendarRequest): readonly Problem[] {

@@ -194,7 +194,8 @@ export const calendarQuestions = {
   }),
   deckTemperatureC: ask({
     meaning: 'deck temperature',
-    description: 'Temperature of the deck where no forecast reaches; never taken below what the hardener needs.',
+    description:
+      'Temperature of the deck where no forecast reaches; never taken below what the hardener needs.',
     unit: 'degC',
     range: { from: -40, upTo: 80 },
     otherwise: remembered(18, { low: 12, high: 25, because: 'nothing was said about the season' }),

@@ -162,8 +162,7 @@ const steadyDeckC = ({ deckTemperatureC }: CalendarRequest, hardener: Hardener):
   deckTemperatureC ??
   Math.max(calendarQuestions.deckTemperatureC.otherwise.value, hardener.lowestTemperatureC.value);
 
-const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
-  deckC + heldWarmthK(warmth);
+const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number => deckC + heldWarmthK(warmth);
 
 /** The plan with the days of another simulation of the same job, so that days, hours and money come from one. */
 export function withDays(

@@ -129,7 +129,8 @@ function cyclesOf(
   operation: Operation,
   { request, hardener, hours, deckC, after }: CycleContext,
 ): readonly NetworkTask[] {
-  const count = repeated[operation.code]?.((cycle) => saidOr(cyclesQuestions[cycle], request.cycles?.[cycle])) ?? 1;
+  const count =
+    repeated[operation.code]?.((cycle) => saidOr(cyclesQuestions[cycle], request.cycles?.[cycle])) ?? 1;
   const codeOf = (cycle: number): string => (cycle === count ? operation.code : `${operation.code}-${cycle}`);
   const share = { low: hours.low / count, likely: hours.likely / count, high: hours.high / count };
   return Array.from({ length: count }, (_, index): NetworkTask => ({

@@ -44,7 +44,9 @@ export const startOf = ({ startAt, temperature }: CureRequest): Instant | undefi
 function steady(request: CureRequest, airAt: (localHour: number) => number): DeckCourse {
   const start = startOf(request);
   const startHour =
-    start === undefined ? saidOr(mixQuestions.startHour, request.startHour) : localHourOf(start.epochMs, start.offsetMin);
+    start === undefined
+      ? saidOr(mixQuestions.startHour, request.startHour)
+      : localHourOf(start.epochMs, start.offsetMin);
   const temperaturesC = Float64Array.from({ length: HORIZON_H / STEP_H + 1 }, (_, step) => {
     const hour = (startHour + step * STEP_H) % 24;
     return deckTemperature(airAt(hour), hour, request.warmth);

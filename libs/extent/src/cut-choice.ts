@@ -26,7 +26,7 @@ export interface CutChoice {
   readonly hoursWithoutOpening: number;
 }
 
-const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
+export const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
 
 export const LEAVE_COST = {
   unit: 'h/m2',
@@ -37,11 +37,14 @@ export const LEAVE_COST = {
   upTo: 2000,
   because:
     'a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again',
+  low: 50,
+  high: 300,
+  cite: judgement,
 } as const;
 
 export const leaveCostFigure = (stated: number | undefined): Figure<'h/m2'> => {
-  const { unit, value, meaning, at, because } = LEAVE_COST;
-  return enteredOrAssumed(unit, stated, meaning, { at, value, because, cite: judgement, low: 50, high: 300 });
+  const { unit, meaning, ...otherwise } = LEAVE_COST;
+  return enteredOrAssumed(unit, stated, meaning, otherwise);
 };
 
 export const cutProbability = defineFormula({

@@ -101,7 +101,6 @@ export {
   type Membrane,
   type SkinMeasure,
 } from './theory/skin.js';
-export type { Assumption } from './assumption.js';
 export {
   guessedMatShare,
   measureOldSkin,

@@ -6,7 +6,9 @@ import {
   askOutlines,
   askPart,
   askText,
-  type AnswersTo, practice } from '#lib/asking';
+  type AnswersTo,
+  practice,
+} from '#lib/asking';
 
 /** More pieces than any deck needs: two pairs of sheets full of hand-sized pieces; it bounds memory and time. */
 export const mostPieces = 1500;

@@ -43,7 +43,13 @@ export function sheetJobOf(request: SheetRequest): SheetJob {
   const trim = Math.ceil(request.edgeTrimMm * steps);
   const pieces = request.pieces.map((piece, index): PieceKind => {
     const grid = shapeOnGrid(piece, steps);
-    return { index, id: piece.id, grid, area: areaOf(grid.region), count: saidOr(pieceQuestions.count, piece.count) };
+    return {
+      index,
+      id: piece.id,
+      grid,
+      area: areaOf(grid.region),
+      count: saidOr(pieceQuestions.count, piece.count),
+    };
   });
   const shapes = pieces.map(({ grid, index }): Shape => ({
     region: grid.region,

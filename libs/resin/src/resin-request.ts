@@ -1,6 +1,6 @@
-import { ask, askLabel, askList, askText, askWhich, type AnswersTo } from '#lib/asking';
+import { ask, askLabel, askList, askText, askWhich, type AnswersTo, remembered } from '#lib/asking';
 import type { Filler, ResinSystem } from '#lib/catalogue';
-import { stepCodes } from './step-definitions.js';
+import { defaultWaste, stepCodes } from './step-definitions.js';
 
 /** One labelled piece (of core, of skin, of fabric), listed in the order it is bedded. */
 export const beddedPieceQuestions = {
@@ -130,10 +130,9 @@ export const resinStepQuestions = {
   }),
   openFraction: ask({
     meaning: 'share of the scores that fills',
-    description: 'Share of the scores that fills; absent: 1.',
     unit: '1',
     range: { from: 0, upTo: 1 },
-    otherwise: 'unknown',
+    otherwise: remembered(1, { low: 0.3, high: 1, because: 'scores pressed full from both sides' }),
   }),
   plies: askList({
     meaning: 'plies',
@@ -191,7 +190,7 @@ export type ResinStepRequest = AnswersTo<typeof resinStepQuestions>;
 /** What every demand is asked, whether or not it is put in pots. */
 export const demandQuestions = {
   steps: askList({ meaning: 'steps that take resin', of: resinStepQuestions, least: 1, most: 200 }),
-  wasteFraction: ask({ ...wasteFraction, description: 'Waste as a share of net; absent: 0.18.' }),
+  wasteFraction: ask({ ...wasteFraction, otherwise: defaultWaste }),
 };
 
 export interface ResinDemandRequest extends AnswersTo<typeof demandQuestions> {

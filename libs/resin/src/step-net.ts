@@ -1,6 +1,6 @@
 import { computeChecked, sumOf, type Figure } from '#lib/provenance';
 import { pointer, problem, type Problem } from '#lib/kernel';
-import { assumedIn, enteredIn, enteredOrAssumed, workedOut } from '#lib/asking';
+import { assumedIn, enteredIn, workedOut, answeredIn } from '#lib/asking';
 import { resinStepQuestions, type PlyToWet, type ResinStepRequest } from './resin-request.js';
 import { stepDefinitions, type StepBasis } from './step-definitions.js';
 import { bedVolume, filmVolume, kerfVolume, plyResin, pottingVolume, sectionVolume } from './step-volumes.js';
@@ -68,14 +68,6 @@ const section: Basis = {
   }),
 };
 
-const allOpen = {
-  value: 1,
-  low: 0.3,
-  high: 1,
-  because: 'scores pressed full from both sides',
-  cite: { source: 'FROM-MEMORY' },
-};
-
 /** Scores as wide as they lie apart leave no core between them. */
 const overlapFaults = ({ spacingMm, widthMm }: ResinStepRequest, at: string): readonly Problem[] =>
   spacingMm === undefined || widthMm === undefined || widthMm < spacingMm
@@ -99,10 +91,7 @@ const kerfs: Basis = {
       spacingMm: enteredIn('mm', step.spacingMm ?? 1, 'spacing of the scores', `${at}/spacingMm`),
       widthMm: enteredIn('mm', step.widthMm ?? 0, 'width of a score', `${at}/widthMm`),
       depthMm: enteredIn('mm', step.depthMm ?? 0, 'depth of a score', `${at}/depthMm`),
-      openFraction: enteredOrAssumed('1', step.openFraction, 'share of the score that fills', {
-        at: `${at}/openFraction`,
-        ...allOpen,
-      }),
+      openFraction: answeredIn(resinStepQuestions.openFraction, step.openFraction, `${at}/openFraction`),
     }),
   }),
 };

@@ -14,7 +14,12 @@ import { areaMm2, difference, intersection, offset, readOutline, regionOf, type 
 import { findMaterial, materialsOf, type Catalogue, type CoreSheet } from '#lib/catalogue';
 import type { OpeningToFill } from '../mosaic/request.js';
 import { coreBill, type CoreBill } from './core-bill.js';
-import { coreBillQuestions, type CoreBillByCode, type DrawnOpening, drawnOpeningQuestions } from './questions.js';
+import {
+  coreBillQuestions,
+  type CoreBillByCode,
+  type DrawnOpening,
+  drawnOpeningQuestions,
+} from './questions.js';
 
 /** `coreBill` for callers that know codes: looks the core up and reads the outlines. */
 export function coreBillFrom(
@@ -82,7 +87,10 @@ function openingFrom(
   ];
   if (problems.length > 0 || !outer.ok) return refusal(...problems);
   const area = { outer: outer.value, holes: [] };
-  const reach: Region = whole?.ok === true ? regionOf(whole.value) : offset([area], saidOr(drawnOpeningQuestions.undercutMm, undercutMm));
+  const reach: Region =
+    whole?.ok === true
+      ? regionOf(whole.value)
+      : offset([area], saidOr(drawnOpeningQuestions.undercutMm, undercutMm));
   const outside = areaMm2(difference([area], reach));
   if (outside > 1)
     return refusal(

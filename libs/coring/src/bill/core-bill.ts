@@ -17,7 +17,9 @@ import {
   type NestPiece,
   type SheetLayout,
   type SheetRequest,
-  type StockSheet, searchQuestions } from '#lib/nesting';
+  type StockSheet,
+  searchQuestions,
+} from '#lib/nesting';
 import { assumed, computeChecked, derived, type Figure } from '#lib/provenance';
 import { m2FromMm2, mm2, fraction } from '#lib/units';
 import { cutMosaic, divisionProblems, type Mosaic } from '../mosaic/cut-mosaic.js';
@@ -245,14 +247,21 @@ function cutFor(
 
 /** Drawn on the deck; on the sheet the grain lies along its length. */
 function nestPiece({ core, grainDeg }: CoreBillRequest, { label, outline, holes }: CorePiece): NestPiece {
-  return { id: label, outline, holes, turnsDeg: core.allowedTurnsDeg.map((turn) => turn - saidOr(grainAsked, grainDeg)) };
+  return {
+    id: label,
+    outline,
+    holes,
+    turnsDeg: core.allowedTurnsDeg.map((turn) => turn - saidOr(grainAsked, grainDeg)),
+  };
 }
 
 const ownOffcuts = (
   { offcuts = [] }: CoreBillRequest,
   { thicknessMm, form }: CorePiece,
 ): NonNullable<CoreBillRequest['offcuts']> =>
-  offcuts.filter((offcut) => offcut.thicknessMm === thicknessMm && saidOr(offcutQuestions.form, offcut.form) === form);
+  offcuts.filter(
+    (offcut) => offcut.thicknessMm === thicknessMm && saidOr(offcutQuestions.form, offcut.form) === form,
+  );
 
 /** Problems of the layout where the request has their cause. Pieces are of our own making: the sheets are too small for them, or the openings too many. */
 function asAsked(

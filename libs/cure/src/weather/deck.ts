@@ -64,7 +64,8 @@ export function deckTemperature(
 ): number {
   const sunHeight = Math.sin((Math.PI * (localHour - 6)) / 12);
   const isNight = sunHeight <= NIGHT_HEIGHT;
-  const coolingK = warmth.isUnderSky === true && isNight && nightAir !== undefined ? nightCoolingK(nightAir) : 0;
+  const coolingK =
+    warmth.isUnderSky === true && isNight && nightAir !== undefined ? nightCoolingK(nightAir) : 0;
   const sunK = saidOr(deckWarmthQuestions.sunK, warmth.sunK);
   return airC + heldWarmthK(warmth) + sunK * Math.max(0, sunHeight) - coolingK;
 }
@@ -82,7 +83,8 @@ export const warmthUnder = (
   warmth: DeckWarmth | undefined,
 ): DeckWarmth => ({
   ...warmth,
-  isUnderSky: warmth?.isUnderSky ?? (shelter === 'open' && saidOr(deckWarmthQuestions.tentK, warmth?.tentK) === 0),
+  isUnderSky:
+    warmth?.isUnderSky ?? (shelter === 'open' && saidOr(deckWarmthQuestions.tentK, warmth?.tentK) === 0),
 });
 
 /** An open deck under a clear sky, where nobody said that it is covered at night. */
@@ -103,8 +105,5 @@ export const skyAssumptions = (
       ]
     : [];
 
-export const warmthAssumptions = (
-  at: string,
-  warmth: DeckWarmth | undefined,
-): readonly ProcessAssumption[] =>
+export const warmthAssumptions = (at: string, warmth: DeckWarmth | undefined): readonly ProcessAssumption[] =>
   assumptionFrom(answeredIn(deckWarmthQuestions.sunK, warmth?.sunK, `${at}/sunK`));

@@ -41,10 +41,12 @@ export function skyOf(forecast: Forecast, warmth?: DeckWarmth): Sky {
 }
 
 /** Where the forecast is silent the air is still and the sky clear, which is the coldest. */
-const nightAirOf = (
-  { temperatureC, windMPerS = 0, cloudPercent }: ForecastHour,
-  dewC: number,
-): NightAir => ({ airC: temperatureC, dewC, windMPerS, cloudShare: saidOr(forecastHourQuestions.cloudPercent, cloudPercent) / 100 });
+const nightAirOf = ({ temperatureC, windMPerS = 0, cloudPercent }: ForecastHour, dewC: number): NightAir => ({
+  airC: temperatureC,
+  dewC,
+  windMPerS,
+  cloudShare: saidOr(forecastHourQuestions.cloudPercent, cloudPercent) / 100,
+});
 
 const localHour = (epochMs: number, offset: ZoneOffset): number =>
   (((epochMs / HOUR_MS + offset(epochMs) / 60) % 24) + 24) % 24;

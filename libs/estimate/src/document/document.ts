@@ -160,10 +160,7 @@ function roomAssumptions({
       calendar.assumptions.filter(({ at }) => !at.startsWith('/warmth')),
     ),
     ...under('panel-check', panel.assumptions),
-    ...under(
-      'laminate-schedule',
-      laminate.assumptions.map(({ cite, ...assumption }) => ({ ...assumption, source: cite.source })),
-    ),
+    ...under('laminate-schedule', laminate.assumptions),
   ];
 }
 

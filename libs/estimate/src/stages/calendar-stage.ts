@@ -269,8 +269,7 @@ function dryingOf({
 const stays: readonly string[] = ['dry-sound', 'damp-sound'];
 
 /** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */
-const steadyWarmthK = ({ record: { conditions } }: Job): number =>
-  heldWarmthK(conditions?.warmth);
+const steadyWarmthK = ({ record: { conditions } }: Job): number => heldWarmthK(conditions?.warmth);
 
 export function calendarSection(plan: CalendarPlan, startDate: string | undefined): CalendarSection {
   const hasDates = startDate !== undefined;

@@ -1,3 +1,4 @@
+import type { Assumption } from '#lib/asking';
 import { andThen, below, Defect, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { findMaterial, materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
 import { distanceToEdge, type Region } from '#lib/geometry';
@@ -8,7 +9,6 @@ import {
   relaidPlies,
   resinConstantsOf,
   openSearch,
-  type Assumption,
   type ClosingPlies,
   type FabricOffer,
   type OpenSearch,
@@ -239,7 +239,7 @@ const rankedByClothAlone = ({ resin, priceList }: Job): Assumption => ({
   meaning: 'price that ranks the fabrics',
   value: 'cloth without resin',
   because: `the price list ${priceList.name} sells no ${resin.name}, so that a heavy fabric ranks cheaper than it is laid`,
-  cite: commonCite,
+  source: commonCite.source,
 });
 
 const notSold = (
@@ -255,7 +255,7 @@ const notSold = (
           meaning: 'fabrics left out of the new skin',
           value: missing.join(', '),
           because: `the price list ${priceList.name} does not sell them`,
-          cite: commonCite,
+          source: commonCite.source,
         },
       ];
 };

@@ -1,5 +1,5 @@
-import { ask, askEach } from '#lib/asking';
-import { LEAVE_COST } from '../cut-choice.js';
+import { ask, askEach, practice } from '#lib/asking';
+import { judgement, LEAVE_COST } from '../cut-choice.js';
 
 const chance = { unit: '1', range: { from: 0.01, upTo: 0.99 } } as const;
 
@@ -9,36 +9,37 @@ export const mapQuestions = {
     ...chance,
     meaning: 'chance of bad core from which deck lies inside the zones',
     description:
-      'Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours.',
+      'Core this likely to be bad, or more, lies inside the zones. Absent: chosen by expected hours.',
     otherwise: 'unknown',
   }),
   leaveCostHPerM2: ask({
     unit: LEAVE_COST.unit,
     range: { from: LEAVE_COST.from, upTo: LEAVE_COST.upTo },
     meaning: LEAVE_COST.meaning,
-    description: `The ${LEAVE_COST.meaning}; absent: ${LEAVE_COST.value} (${LEAVE_COST.because}).`,
-    otherwise: 'unknown',
+    otherwise: LEAVE_COST,
   }),
   contourProbabilities: askEach({
     meaning: 'further contours of the map',
-    description: 'Further contours; absent: 0.1, 0.5 and 0.9.',
     least: 0,
     most: 12,
     of: ask({ ...chance, meaning: 'chance of bad core on the contour' }),
-    otherwise: 'unknown',
+    otherwise: practice<readonly number[]>([0.1, 0.5, 0.9], 'hardly, as likely as not, nearly certain'),
   }),
   usualBadShare: ask({
     ...chance,
     meaning: 'share of such a panel that is bad before any reading',
-    description: 'Share of such a panel that is bad before any reading; absent: 0.25.',
-    otherwise: 'unknown',
+    otherwise: {
+      value: 0.25,
+      because: 'somebody had a reason to survey it, and most of a deck is sound',
+      cite: judgement,
+    },
   }),
   draws: ask({
     unit: '1',
     meaning: 'draws behind the range of the area',
     range: { from: 100, upTo: 5000 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(500, 'enough for the range of an area'),
   }),
   seed: ask({
     unit: '1',
@@ -46,6 +47,6 @@ export const mapQuestions = {
     description: 'The same seed gives the same range.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
-    otherwise: 'unknown',
+    otherwise: practice(20_011, 'any seed will do, as long as it is the same'),
   }),
 };

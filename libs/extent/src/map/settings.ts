@@ -1,9 +1,9 @@
 import { normalQuantile, pointer, type Problem } from '#lib/kernel';
-import { assumed, type Cite, type Figure } from '#lib/provenance';
+import { assumed, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { leaveCostFigure } from '../cut-choice.js';
 import type { MapSettings } from '../extent-request.js';
-import { faultsIn, optionalFaults } from '#lib/asking';
+import { answeredIn, faultsIn, optionalFaults, saidOr } from '#lib/asking';
 import type { Survey } from '../reading.js';
 import { ratesBehind, READINGS_BEFOREHAND } from './hammer-rates.js';
 import { usualResponse } from './meter-response.js';
@@ -25,21 +25,15 @@ export interface Settings {
   readonly team: Team;
 }
 
-const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
-
-export const USUAL_BAD_SHARE = 0.25;
 export const LEVEL_SD = 1;
-export const USUAL_DRAWS = 500;
-export const USUAL_SEED = 20_011;
-export const USUAL_CONTOURS: readonly number[] = [0.1, 0.5, 0.9];
 
 export function settingsOf(map: MapSettings = {}, sources: readonly Source[] = []): Settings {
-  const usualBadShare = map.usualBadShare ?? USUAL_BAD_SHARE;
+  const usualBadShare = saidOr(mapQuestions.usualBadShare, map.usualBadShare);
   return {
     usualBadShare,
-    contourProbabilities: map.contourProbabilities ?? USUAL_CONTOURS,
-    draws: map.draws ?? USUAL_DRAWS,
-    seed: map.seed ?? USUAL_SEED,
+    contourProbabilities: saidOr(mapQuestions.contourProbabilities, map.contourProbabilities),
+    draws: saidOr(mapQuestions.draws, map.draws),
+    seed: saidOr(mapQuestions.seed, map.seed),
     odds: {
       plug: { ...usualOdds.plug, ...map.odds?.plug },
       sounding: { ...usualOdds.sounding, ...map.odds?.sounding },
@@ -77,19 +71,13 @@ export function settingProblems(map: MapSettings = {}): readonly Problem[] {
 
 /** Every default that the map of this survey rests on. */
 export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): readonly Figure[] {
-  const taken = (value: number, meaning: string, at: string, because: string): Figure<'1'> =>
-    assumed('1', fraction(value), meaning, { at, because, cite: judgement });
-  const share = taken(
-    USUAL_BAD_SHARE,
-    'share of such a panel that is bad before any reading',
-    '/map/usualBadShare',
-    'somebody had a reason to survey it, and most of a deck is sound',
-  );
   return [
     ...(map.cutProbability === undefined && map.leaveCostHPerM2 === undefined
       ? [leaveCostFigure(undefined)]
       : []),
-    ...(map.usualBadShare === undefined ? [share] : []),
+    ...(map.usualBadShare === undefined
+      ? [answeredIn(mapQuestions.usualBadShare, undefined, '/map/usualBadShare')]
+      : []),
     ...oddsAssumptions(map, readings),
   ];
 }

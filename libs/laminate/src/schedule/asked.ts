@@ -8,6 +8,7 @@ import {
   askWhether,
   askWhich,
   type AnswersTo,
+  practice,
 } from '#lib/asking';
 import { readOutline, type Point } from '#lib/geometry';
 import type { Problem } from '#lib/kernel';
@@ -92,8 +93,8 @@ export const oldSkinQuestions = {
   }),
   resin: askCode({
     meaning: 'resin',
-    description: 'Code of its resin; absent: polyester.',
-    otherwise: 'unknown',
+    description: 'Code of its resin.',
+    otherwise: practice('polyester', 'nearly all moulded decks are'),
   }),
 };
 

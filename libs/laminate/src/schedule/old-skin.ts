@@ -1,10 +1,8 @@
 import { below, refusal, success, type Outcome } from '#lib/kernel';
 import type { Reinforcement } from '#lib/catalogue';
-import type { Cite } from '#lib/provenance';
-import type { Assumption } from '../assumption.js';
 import { constituentSets, type ResinConstants } from '../ply/constituents.js';
 import { defaultFraction } from '../ply/default-fractions.js';
-import { numberFaults, skinThicknessAsked } from '#lib/asking';
+import { numberFaults, skinThicknessAsked, type Assumption, commonPractice } from '#lib/asking';
 import { layupOf, type LaidPly } from '../theory/layup.js';
 import type { PlyLayup, PlyMethod } from '../ply/ply-method.js';
 import { methodFaults } from '../ply/ply-properties.js';
@@ -40,7 +38,7 @@ export interface OldSkinMeasure extends SkinBuild {
 /** Mat's part of the glass: likely, and the builds at either end. */
 export const guessedMatShare = { likely: 0.5, weakest: 1, strongest: 0.3 } as const;
 
-const practice: Cite = { source: 'COMMON-PRACTICE' };
+const practice = commonPractice.source;
 
 /** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. Problems point into `old`. */
 export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
@@ -65,7 +63,7 @@ const oldResinOf = ({
             meaning: 'resin of the old skin',
             value: 'polyester',
             because: 'nearly all moulded decks are',
-            cite: practice,
+            source: practice,
           },
         ],
       }
@@ -96,7 +94,7 @@ const thicknessNote = (measuredMm: number, computedMm: number): readonly Assumpt
       meaning: 'thickness of the old skin',
       value: `${measuredMm} mm for the surface, ${computedMm.toFixed(2)} mm for stiffness and strength`,
       because: `the plies named come to ${computedMm.toFixed(2)} mm while ${measuredMm} mm was measured; hand lay-up repeats its thickness to about 15 %`,
-      cite: practice,
+      source: practice,
     },
   ];
 };
@@ -123,7 +121,7 @@ function guessed(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
         value: 'half the glass mat, half woven roving; at the ends all mat, and three tenths mat',
         because:
           'guessed from the thickness: decks of the trade are mat and woven roving in turns, laid by hand; no source ties builds to years',
-        cite: practice,
+        source: practice,
       },
     ],
   });

@@ -1,10 +1,10 @@
+import { type Assumption } from '#lib/asking';
 import { Defect, unreachable } from '#lib/kernel';
 import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { nPerMm } from '#lib/units';
 import { laminate, type LaminateAnswer } from '../theory/laminate.js';
 import type { LayupFigures } from '../theory/layup-figures.js';
 import { once } from '../theory/once.js';
-import type { Assumption } from '../assumption.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { measureSkin, pulls, type SkinMeasure } from '../theory/skin.js';
 import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
@@ -183,7 +183,7 @@ const panelAssumption = ({ request: { panel } }: PreparedSearch): readonly Assum
           meaning: 'new core',
           value: 'as thick and as stiff as the old',
           because: 'nothing else was stated',
-          cite: practice,
+          source: practice.source,
         },
       ];
 

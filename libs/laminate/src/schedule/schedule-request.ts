@@ -1,8 +1,8 @@
 import type { Reinforcement } from '#lib/catalogue';
 import { problem, type Problem } from '#lib/kernel';
-import { assumptionOf, type Assumption, type Standard } from '../assumption.js';
+import { assumptionOf, type Standard } from '../assumption.js';
 import type { ResinConstants } from '../ply/constituents.js';
-import { commonPractice, countFaults, faultsIn } from '#lib/asking';
+import { commonPractice, countFaults, faultsIn, type Assumption } from '#lib/asking';
 import {
   flushQuestions,
   MOST_PLIES,

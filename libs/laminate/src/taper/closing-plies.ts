@@ -2,11 +2,11 @@ import { areaMm2, difference, offset, perimeterMm, type Region } from '#lib/geom
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { fraction, mFromMm, mm } from '#lib/units';
-import { commonPractice, countFaults, faultsIn } from '#lib/asking';
+import { commonPractice, countFaults, faultsIn, type Assumption } from '#lib/asking';
 import { rebeddedSkinQuestions } from '../schedule/asked.js';
 import type { RollStrip } from './roll-strips.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
-import { assumptionOf, type Assumption } from '../assumption.js';
+import { assumptionOf } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
 import { orderFaults, plyCount, plyToLayFaults, stepsOf, type PlyToLay } from './relaid-plies.js';
 import { checkScarf, taperWidth, type ScarfCheck } from './scarf.js';

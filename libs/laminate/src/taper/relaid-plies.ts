@@ -3,7 +3,7 @@ import { areaMm2, difference, offset, type Region } from '#lib/geometry';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
-import { countFaults, faultsIn } from '#lib/asking';
+import { countFaults, faultsIn, type Assumption } from '#lib/asking';
 import {
   layOutQuestions,
   namedPlyQuestions,
@@ -11,7 +11,7 @@ import {
   scheduleLimitsQuestions,
 } from '../schedule/asked.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
-import { assumptionOf, type Assumption } from '../assumption.js';
+import { assumptionOf } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
 import { cutFromRoll, type RollCut, type RollPiece } from './roll-cut.js';
 import { taperWidth } from './scarf.js';
