@@ -34,14 +34,14 @@ export const deckWarmthQuestions = {
     description: 'Lamp, blanket or heater.',
     unit: 'K',
     range: { from: 0, upTo: 60 },
-    otherwise: practice(0, 'nobody named one'),
+    otherwise: practice(0, 'no heater was named'),
   }),
   tentK: ask({
     meaning: 'warmth under a tent',
     description: 'A closed tent over the deck.',
     unit: 'K',
     range: { from: 0, upTo: 30 },
-    otherwise: practice(0, 'nobody named one'),
+    otherwise: practice(0, 'no tent was named'),
   }),
   isUnderSky: askWhether({
     meaning: 'whether the deck lies open to the sky at night',

@@ -192,7 +192,6 @@ export type KeyList = components['schemas']['KeyList'];
 export type KnownPlyInput = components['schemas']['KnownPlyInput'];
 export type LabourRatesInput = components['schemas']['LabourRatesInput'];
 export type LaidOutPly = components['schemas']['LaidOutPly'];
-export type LaminateAssumption = components['schemas']['LaminateAssumption'];
 export type LaminateMissing = components['schemas']['LaminateMissing'];
 export type LaminateSchedule = components['schemas']['LaminateSchedule'];
 export type LaminateScheduleRequest = components['schemas']['LaminateScheduleRequest'];

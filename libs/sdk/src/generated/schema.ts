@@ -2541,7 +2541,7 @@ export type components = {
         readonly CalendarCrewInput: {
             /** @description ISO dates without work. */
             readonly daysOff?: readonly string[];
-            /** @description Hours that go into the job. Absent: 8. */
+            /** @description Hours that go into the job. Absent: 8 h (a yard's day). */
             readonly hoursPerDay?: number;
             /**
              * Format: int32
@@ -2550,9 +2550,9 @@ export type components = {
             readonly people: number;
             /** @description So long cures and coats are watched over; absent: the length of the working day. */
             readonly presentH?: number;
-            /** @description Local hour at which the day begins; absent: 8. */
+            /** @description Local hour at which the day begins. Absent: 8 h (a yard's day). */
             readonly startHour?: number;
-            /** @description Absent: Monday to Friday. */
+            /** @description Working days. Absent: mon, tue, wed, thu, fri (a yard's week). */
             readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
         };
         readonly CalendarMilestone: {
@@ -2574,12 +2574,12 @@ export type components = {
             readonly customOperations?: readonly components["schemas"]["CustomOperationInput"][];
             /** @description How often work is repeated that waits in between. */
             readonly cycles?: components["schemas"]["CyclesInput"];
-            /** @description Deck where no forecast reaches; absent: 18 degC. */
+            /** @description Temperature of the deck where no forecast reaches; never taken below what the hardener needs. Absent: 18 degC (nothing was said about the season). */
             readonly deckTemperatureC?: number | string;
             /** @description Amounts of the job. */
             readonly drivers: components["schemas"]["DriverAmountsInput"];
             /**
-             * @description What dries under the lip; absent: balsa.
+             * @description What dries under the lip. Absent: balsa (the usual core of a deck, and the one that dries slowest).
              * @enum {string}
              */
             readonly dryingCore?: "balsa" | "plywood" | "foam";
@@ -2605,12 +2605,12 @@ export type components = {
             readonly resin: string;
             /**
              * Format: int32
-             * @description Simulated calendars; absent: 2000.
+             * @description Simulated calendars. Absent: 2000 (enough that the finish of nine in ten holds to a day).
              */
             readonly runs?: number;
             /**
              * Format: int64
-             * @description Seed of the simulation.
+             * @description Seed of the simulation. Absent: 20260504 (any seed gives the same spread to within the runs).
              */
             readonly seed?: number;
             /**
@@ -2630,7 +2630,7 @@ export type components = {
             readonly today?: string;
             /** @description Warmth of the deck above the air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
-            /** @description Share of working days lost to weather beyond the forecast. */
+            /** @description Share of working days lost to weather beyond the forecast. Absent, by the shelter: open 0.25, tent 0.05, shed 0. */
             readonly weatherLossFraction?: number;
         };
         readonly CalendarSection: {
@@ -2970,7 +2970,7 @@ export type components = {
         };
         readonly ClosingPlies: {
             /** @description What was taken about the joint. */
-            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             /** @description Whether the closed joint holds and lies flush. */
             readonly checks: readonly components["schemas"]["ClosingCheck"][];
             /** @description What this order of strips means. */
@@ -3313,7 +3313,7 @@ export type components = {
              * @enum {string}
              */
             readonly form?: "plain" | "scored";
-            /** @description Direction of the grain on the deck, from forward to starboard; absent: 0. */
+            /** @description Direction of the grain on the deck, from forward to starboard. Absent: 0 degrees (grain runs fore and aft). */
             readonly grainDeg?: number;
             /** @description What an hour of work costs, in the currency of the sheets; absent: the sheets alone decide how the core is divided. */
             readonly hourCost?: number;
@@ -3336,13 +3336,13 @@ export type components = {
             readonly openings: readonly components["schemas"]["DrawnOpeningInput"][];
             /**
              * Format: int64
-             * @description The same seed gives the same layout; absent: 1.
+             * @description The same seed gives the same layout. Absent: 1 (any seed will do, as long as it is the same).
              */
             readonly seed?: number;
             /** @description What can be bought; absent: the material's formats, the smallest area being the cheapest. */
             readonly sheets?: readonly components["schemas"]["SheetOnSaleInput"][];
             /**
-             * @description What closes the openings: the old skin bedded again (absent), or plies laid wet on the core.
+             * @description What closes the openings: the old skin bedded again, or plies laid wet on the core. Absent: re-bed (the old skin goes back wherever it can).
              * @enum {string}
              */
             readonly skin?: "re-bed" | "relay";
@@ -3350,11 +3350,11 @@ export type components = {
             readonly stackRules?: components["schemas"]["StackRulesInput"];
             /** @description Lines the deck rests on; no joint runs along one. */
             readonly supports?: readonly components["schemas"]["CoreSupportInput"][];
-            /** @description After this time the best layout so far is the answer; absent: 20. */
+            /** @description After this time the best layout so far is the answer. Absent: 20 s (nobody waits longer for a drawing). */
             readonly timeLimitS?: number;
             /** @description A thickness of the list that is insisted on. */
             readonly wantedMm?: number | string;
-            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000. */
+            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000 (a good layout of a deck's worth of pieces takes a fraction of it). */
             readonly workUnits?: number;
         };
         readonly CoreCut: {
@@ -4398,7 +4398,7 @@ export type components = {
             readonly shelter: "shed" | "tent" | "open";
             /** @description RFC 3339 with offset; each milestone then has its moment. */
             readonly startAt?: string;
-            /** @description Hour of the day at which the resin is mixed, where no moment is given; absent: 9. */
+            /** @description Hour of the day at which the resin is mixed, where no moment is given. Absent: 9 h (resin is mixed in the morning). */
             readonly startHour?: number;
             /** @description Step that is cured. */
             readonly step?: string;
@@ -4559,40 +4559,40 @@ export type components = {
             readonly roll?: components["schemas"]["RollInput"];
             /**
              * Format: int64
-             * @description The same seed gives the same layout; absent: 1.
+             * @description The same seed gives the same layout. Absent: 1 (any seed will do, as long as it is the same).
              */
             readonly seed?: number;
             /** @description Sheets and offcuts; give these or a roll. */
             readonly stock?: readonly components["schemas"]["StockSheetInput"][];
-            /** @description After this time the best layout so far is the answer; absent: 20. */
+            /** @description After this time the best layout so far is the answer. Absent: 20 s (nobody waits longer for a drawing). */
             readonly timeLimitS?: number;
-            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000. */
+            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000 (a good layout of a deck's worth of pieces takes a fraction of it). */
             readonly workUnits?: number;
         };
         readonly CyclesInput: {
             /**
              * Format: int32
-             * @description Each waits until the one before holds. Absent: 1.
+             * @description Each waits until the one before holds. Absent: 1 (core is bedded in one turn unless its plan says more).
              */
             readonly bedding?: number;
             /**
              * Format: int32
-             * @description Absent: 3.
+             * @description Cycles of fairing. Absent: 3 (the usual number).
              */
             readonly fair?: number;
             /**
              * Format: int32
-             * @description Plies of one session are laid wet on wet. Absent: 1.
+             * @description Plies of one session are laid wet on wet. Absent: 1 (plies are laid in one session unless the laminate says more).
              */
             readonly laminating?: number;
             /**
              * Format: int32
-             * @description Absent: 2.
+             * @description Coats of primer. Absent: 2 (the usual number).
              */
             readonly prime?: number;
             /**
              * Format: int32
-             * @description Absent: 2.
+             * @description Coats of paint. Absent: 2 (the usual number).
              */
             readonly topcoat?: number;
         };
@@ -4653,23 +4653,23 @@ export type components = {
             readonly widthPx: number;
         };
         readonly DeckWarmth: {
-            /** @description Lamp, blanket or heater. */
+            /** @description Lamp, blanket or heater. Absent: 0 K (no heater was named). */
             readonly heaterK?: number;
             /** @description Whether the deck lies open to the sky at night, where it is colder than the air; absent: it does where there is no shed and no tent. */
             readonly isUnderSky?: boolean;
-            /** @description How much the midday sun warms the deck above the air; absent: nothing is counted on. */
+            /** @description How much the midday sun warms the deck above the air. Absent: 0 K (shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on). */
             readonly sunK?: number;
-            /** @description A closed tent over the deck. */
+            /** @description A closed tent over the deck. Absent: 0 K (no tent was named). */
             readonly tentK?: number;
         };
         readonly DeckWarmthInput: {
-            /** @description Lamp, blanket or heater. */
+            /** @description Lamp, blanket or heater. Absent: 0 K (no heater was named). */
             readonly heaterK?: number;
             /** @description Whether the deck lies open to the sky at night, where it is colder than the air; absent: it does where there is no shed and no tent. */
             readonly isUnderSky?: boolean;
-            /** @description How much the midday sun warms the deck above the air; absent: nothing is counted on. */
+            /** @description How much the midday sun warms the deck above the air. Absent: 0 K (shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on). */
             readonly sunK?: number;
-            /** @description A closed tent over the deck. */
+            /** @description A closed tent over the deck. Absent: 0 K (no tent was named). */
             readonly tentK?: number;
         };
         /**
@@ -4858,7 +4858,7 @@ export type components = {
             readonly label: string;
             /** @description What is cut out of the skin. */
             readonly outline: readonly (readonly number[])[];
-            /** @description How far core is taken out under the skin all round; absent: 0. */
+            /** @description How far core is taken out under the skin all round. Absent: 0 mm (core is taken out as far as the skin is cut). */
             readonly undercutMm?: number | string;
         };
         readonly Driver: {
@@ -5964,7 +5964,7 @@ export type components = {
         readonly ForecastHour: {
             /** @description RFC 3339 with offset: the start of the hour. */
             readonly at: string;
-            /** @description Share of the sky under cloud; absent: a clear sky, which is the coldest at night. */
+            /** @description Share of the sky under cloud. Absent: 0 % (a clear sky is the coldest at night). */
             readonly cloudPercent?: number;
             /** @description Rain. */
             readonly rainMm?: number;
@@ -5981,7 +5981,7 @@ export type components = {
              * @example 2026-05-04T08:00:00+01:00
              */
             readonly at: string;
-            /** @description Share of the sky under cloud; absent: a clear sky, which is the coldest at night. */
+            /** @description Share of the sky under cloud. Absent: 0 % (a clear sky is the coldest at night). */
             readonly cloudPercent?: number;
             /** @description Rain. */
             readonly rainMm?: number | string;
@@ -6635,19 +6635,6 @@ export type components = {
                 readonly thicknessMm?: string;
             };
         };
-        /** @description A default that was taken because the request did not say. */
-        readonly LaminateAssumption: {
-            /** @description JSON Pointer of the field that would replace it. */
-            readonly at: string;
-            /** @description Why this was taken for the laminate. */
-            readonly because: string;
-            /** @description Source of what was taken. */
-            readonly cite: components["schemas"]["Cite"];
-            /** @description What was taken for the laminate. */
-            readonly meaning: string;
-            /** @description What was taken, as a person reads it. */
-            readonly value: string;
-        };
         readonly LaminateMissing: {
             /** @description Schedules that were looked at. */
             readonly examined: number;
@@ -7001,23 +6988,23 @@ export type components = {
             readonly status: "done" | "failed" | "running" | "waiting";
         };
         readonly MapSettingsInput: {
-            /** @description Further contours; absent: 0.1, 0.5 and 0.9. */
+            /** @description Further contours of the map. Absent: 0.1, 0.5, 0.9 (hardly, as likely as not, nearly certain). */
             readonly contourProbabilities?: readonly number[];
-            /** @description Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours. */
+            /** @description Core this likely to be bad, or more, lies inside the zones. Absent: chosen by expected hours. */
             readonly cutProbability?: number;
             /**
              * Format: int32
-             * @description Draws behind the range of the area.
+             * @description Draws behind the range of the area. Absent: 500 (enough for the range of an area).
              */
             readonly draws?: number;
-            /** @description The hours that a square metre of bad core left under a closed deck costs in the end; absent: 120 (a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again). */
+            /** @description Hours that a square metre of bad core left under a closed deck costs in the end. Absent: 120 h/m2 (a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again). */
             readonly leaveCostHPerM2?: number;
             /**
              * Format: int64
-             * @description The same seed gives the same range.
+             * @description The same seed gives the same range. Absent: 20011 (any seed will do, as long as it is the same).
              */
             readonly seed?: number;
-            /** @description Share of such a panel that is bad before any reading; absent: 0.25. */
+            /** @description Share of such a panel that is bad before any reading. Absent: 0.25 (somebody had a reason to survey it, and most of a deck is sound). */
             readonly usualBadShare?: number;
         };
         /** @description A corner of the saw line as a person with a tape finds it. */
@@ -7498,7 +7485,7 @@ export type components = {
         readonly NestPieceInput: {
             /**
              * Format: int32
-             * @description How many alike; absent: 1.
+             * @description How many alike. Absent: 1 (a piece is one unless more are asked for).
              */
             readonly count?: number;
             /** @description Holes in the piece; other pieces may be cut from them. */
@@ -7858,7 +7845,7 @@ export type components = {
         readonly OldSkinInput: {
             /** @description Its plies from the core outwards; absent: guessed from the thickness, with the spread stated. */
             readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
-            /** @description Code of its resin; absent: polyester. */
+            /** @description Code of its resin. Absent: polyester (nearly all moulded decks are). */
             readonly resin?: string;
             /**
              * @description Measured thickness.
@@ -8365,7 +8352,7 @@ export type components = {
         };
         readonly OwnOffcutInput: {
             /**
-             * @description Plain, or scored so that it bends; absent: plain.
+             * @description Plain, or scored so that it bends. Absent: plain (most offcuts are).
              * @enum {string}
              */
             readonly form?: "plain" | "scored";
@@ -9960,7 +9947,7 @@ export type components = {
         };
         readonly RelaidPlies: {
             /** @description What was taken about plies and rolls. */
-            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             /** @description What this order means for the work. */
             readonly consequences: readonly string[];
             /** @description Glass of all new plies. */
@@ -10129,7 +10116,7 @@ export type components = {
             readonly temperatureC: number | string;
             /** @description Share of the pot life within which a pot must be empty. Absent: 0.5 (small enough to bed inside half the pot life). */
             readonly usableFraction?: number;
-            /** @description Waste as a share of net; absent: 0.18. */
+            /** @description Waste as a share of net. Absent: 0.18 (between the 15 and 20 % that suppliers print; spread from trade logs). */
             readonly wasteFraction?: number;
         };
         readonly ResinDemand: {
@@ -10251,7 +10238,7 @@ export type components = {
             readonly litresPerM2?: number;
             /** @description Minutes that one person takes for one unit of the step. */
             readonly minutesPerUnit?: number;
-            /** @description Share of the scores that fills; absent: 1. */
+            /** @description Share of the scores that fills. Absent: 1 (scores pressed full from both sides). */
             readonly openFraction?: number;
             /** @description Pieces in the order they are bedded; each goes to one pot. */
             readonly pieces?: readonly components["schemas"]["BeddedPieceInput"][];
@@ -10671,7 +10658,7 @@ export type components = {
         };
         readonly ScheduleSearch: {
             /** @description What the search took that nobody stated. */
-            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             /** @description As many as were wanted or can be made, best first. */
             readonly best: readonly components["schemas"]["Schedule"][];
             /** @description How much was searched, and that nothing better was left out. */

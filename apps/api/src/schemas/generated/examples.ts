@@ -1765,7 +1765,7 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/estimates/{id}/change-order": {
   "answers": {
    "200": {
-    "title": "Change order 1 to Deck repair, 2026-11-29",
+    "title": "Change order 1 to Deck repair, 2026-11-30",
     "reason": "Wet core reached farther than the readings said",
     "additions": [
      {
@@ -7025,7 +7025,7 @@ export const recordedExamples: RecordedExamples = {
     "assumptions": [
      {
       "at": "/crew/hoursPerDay",
-      "meaning": "working day",
+      "meaning": "length of the working day",
       "value": "8 h",
       "because": "a yard's day",
       "source": "COMMON-PRACTICE"
@@ -9311,10 +9311,7 @@ export const recordedExamples: RecordedExamples = {
        "meaning": "method for the properties of plies",
        "value": "the BV set",
        "because": "it covers mat, woven and unidirectional in three resins, with strengths",
-       "cite": {
-        "source": "BV-NR546-2022",
-        "clause": "section 5"
-       }
+       "source": "BV-NR546-2022"
       }
      ],
      "limits": [
@@ -10234,9 +10231,7 @@ export const recordedExamples: RecordedExamples = {
        "meaning": "taper round the edge",
        "value": "12:1",
        "because": "1:12 was the best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least",
-       "cite": {
-        "source": "ROTHBARTH-PINTO-2019"
-       }
+       "source": "ROTHBARTH-PINTO-2019"
       }
      ]
     },

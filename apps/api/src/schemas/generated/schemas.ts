@@ -1708,7 +1708,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/LaminateAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         },
         "description": "What was taken about the joint."
       }
@@ -7822,39 +7822,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "resinKg"
     ]
   },
-  "LaminateAssumption": {
-    "type": "object",
-    "description": "A default that was taken because the request did not say.",
-    "properties": {
-      "at": {
-        "type": "string",
-        "description": "JSON Pointer of the field that would replace it."
-      },
-      "meaning": {
-        "type": "string",
-        "description": "What was taken for the laminate."
-      },
-      "value": {
-        "type": "string",
-        "description": "What was taken, as a person reads it."
-      },
-      "because": {
-        "type": "string",
-        "description": "Why this was taken for the laminate."
-      },
-      "cite": {
-        "$ref": "#/components/schemas/Cite",
-        "description": "Source of what was taken."
-      }
-    },
-    "required": [
-      "at",
-      "meaning",
-      "value",
-      "because",
-      "cite"
-    ]
-  },
   "LaminateMissing": {
     "type": "object",
     "properties": {
@@ -12689,7 +12656,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/LaminateAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         },
         "description": "What was taken about plies and rolls."
       },
@@ -13656,7 +13623,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/LaminateAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         },
         "description": "What the search took that nobody stated."
       },
