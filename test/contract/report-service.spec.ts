@@ -102,6 +102,7 @@ describe('drawings by name', () => {
         'defect-map',
         'opening-plan',
         'piece-plan',
+        'press-plan',
         'sheet-layout',
         'ply-plan',
         'section',

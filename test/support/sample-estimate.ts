@@ -552,6 +552,10 @@ const pressOf = (): Estimate['process']['bondPressure'] => ({
     spacingMm: 500,
     why: 'The inner skin alone would bend by 9 mm under a kneeling person.',
   },
+  lines: [
+    { what: 'board', from: [900, -300], to: [900, 300], points: [[900, -150] as const, [900, 150] as const] },
+  ],
+  pieces: samplePiecePlan.pieces.map(({ label }) => ({ label, jacks: [] })),
   recommendation: 'Bag each opening by itself.',
   refusals: ['Weights: the inner skin alone fails.'],
 });

@@ -11,6 +11,7 @@ import type {
 } from './bond-request.js';
 import { bondPressureQuestions } from './bond-request.js';
 import { propSpacing, skinSag, skinStress } from './inner-skin.js';
+import { boardLines, PROP_ABOVE_MM, type PressLine, type Support } from './press-lines.js';
 import { battensOption, vacuumOption, weightsOption } from './press-options.js';
 import { settingsFor } from './press-settings.js';
 
@@ -40,6 +41,8 @@ function planFor(request: BondPressureRequest, settings: PressSettings): BondPre
     innerSkin,
     options: judged,
     quantities: chosen === undefined ? [] : [...chosen.quantities, ...propQuantities(innerSkin)],
+    lines: chosen === undefined ? [] : [...(chosen.lines ?? []), ...boardsUnder(request, innerSkin)],
+    ...(chosen?.onPieceKgPerM2 === undefined ? {} : { onPieceKgPerM2: chosen.onPieceKgPerM2 }),
     recommendation: recommendationOf(request, judged, chosen),
     refusals: judged.flatMap(({ method, refusals }) =>
       refusals.map((why) => (why.startsWith(`${method}: `) ? why : `${method}: ${why}`)),
@@ -145,6 +148,14 @@ function skinCheck(
   };
 }
 
+const boardsUnder = (
+  { innerSkin, lengthMm, widthMm }: BondPressureRequest,
+  { props }: InnerSkinCheck,
+): readonly PressLine[] =>
+  props.spacingMm === undefined
+    ? []
+    : boardsFor({ lengthMm, widthMm, spanMm: innerSkin.spanMm }, props.spacingMm);
+
 interface PropCase {
   readonly spacingMm: number | undefined;
   readonly sagMm: number;
@@ -153,11 +164,6 @@ interface PropCase {
   readonly widthMm: number;
   readonly limitMm: number;
 }
-
-/** Spans above about this are propped whatever the numbers say. Source: [FROM-MEMORY]. */
-const PROP_ABOVE_MM = 400;
-/** A bay that is as wide as the opening is one. */
-const ROUNDING = 1e-6;
 
 function propsFor({
   spacingMm,
@@ -173,24 +179,40 @@ function propsFor({
       why: `the skin sags ${sagMm.toFixed(1)} mm between supports ${spanMm.toFixed(0)} mm apart; ${limitMm.toFixed(1)} mm is allowed`,
     };
   const spacing = Math.max(100, Math.floor(Math.min(spacingMm ?? PROP_ABOVE_MM, PROP_ABOVE_MM) / 10) * 10);
-  const across = Math.max(0, Math.ceil(spanMm / spacing) - 1);
-  // An opening over several bays needs the boards of each, and those of the part of a bay that is left.
-  const shortMm = Math.min(lengthMm, widthMm);
-  const bays = Math.max(1, Math.floor(shortMm / spanMm + ROUNDING));
-  const left = Math.max(0, Math.ceil((shortMm - bays * spanMm) / spacing - ROUNDING) - 1);
-  const lines = Math.max(1, across) * bays + left;
-  const along = Math.max(1, Math.ceil(Math.max(lengthMm, widthMm) / PROP_ABOVE_MM));
+  const boards = boardsFor({ lengthMm, widthMm, spanMm }, spacing);
   const sag = sagMm > 25 ? 'more than 25' : sagMm.toFixed(1);
   return {
     needed: true,
     spacingMm: spacing,
-    lines,
-    count: lines * along,
+    spanMm,
+    lines: boards.length,
+    count: boards.reduce((sum, { points }) => sum + points.length, 0),
     why:
       spacingMm === undefined
         ? `a span of ${spanMm.toFixed(0)} mm is propped as a rule`
         : `alone the skin would sag ${sag} mm between supports ${spanMm.toFixed(0)} mm apart and cure so; ${limitMm.toFixed(1)} mm is allowed. Prop a board, shaped to the camber, before anything is cut`,
   };
+}
+
+/** Bay beside bay across the opening, where nothing says more about what is below it. */
+function boardsFor(
+  { lengthMm, widthMm, spanMm }: Pick<PropCase, 'lengthMm' | 'widthMm' | 'spanMm'>,
+  spacingMm: number,
+): readonly PressLine[] {
+  const bays = Math.floor(Math.min(lengthMm, widthMm) / spanMm);
+  const isAhead = lengthMm >= widthMm;
+  const supports = Array.from({ length: bays }, (_, index): Support => {
+    const across = (index + 1) * spanMm;
+    return isAhead
+      ? { from: [0, across], to: [lengthMm, across] }
+      : { from: [across, 0], to: [across, widthMm] };
+  });
+  return boardLines({
+    bounds: { minX: 0, minY: 0, maxX: lengthMm, maxY: widthMm },
+    supports,
+    spanMm: Math.min(spanMm, lengthMm, widthMm),
+    spacingMm,
+  });
 }
 
 const propQuantities = ({

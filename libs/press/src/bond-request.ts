@@ -10,6 +10,7 @@ import {
   type AnswersTo,
   type ProcessAssumption,
 } from '#lib/asking';
+import type { PressLine } from './press-lines.js';
 
 export const pressMethods = ['weights', 'battens', 'vacuum'] as const;
 /** What may be asked for from above; work from below is held up with jacks or a bag. */
@@ -320,6 +321,10 @@ export interface PressOption {
   readonly evenness: string;
   /** What this way would take. */
   readonly quantities: readonly PressQuantity[];
+  /** Where its timber lies, from one corner of the area. */
+  readonly lines?: readonly PressLine[];
+  /** What lies on each square metre of a piece, or pushes against it. */
+  readonly onPieceKgPerM2?: number;
   /** What speaks for it or against it. */
   readonly reasons: readonly string[];
   /** Why it cannot be used here at all. */
@@ -345,6 +350,8 @@ export interface InnerSkinCheck {
     readonly needed: boolean;
     /** Greatest distance between lines of props. */
     readonly spacingMm?: number;
+    /** Bay for which that was worked out; one as wide has at least one line. */
+    readonly spanMm?: number;
     /** Props in all. */
     readonly count?: number;
     /** Lines that the props stand in. */
@@ -371,6 +378,10 @@ export interface BondPressurePlan {
   readonly options: readonly PressOption[];
   /** What the chosen way takes: bags, screws, battens. */
   readonly quantities: readonly PressQuantity[];
+  /** Where boards, battens or bows lie, from one corner of the area; none when no way will do. */
+  readonly lines: readonly PressLine[];
+  /** Weight on each square metre of a piece, or force under it; absent where nothing is laid on or jacked. */
+  readonly onPieceKgPerM2?: number;
   /** What to do, in a sentence. */
   readonly recommendation: string;
   /** Why ways of pressing are ruled out. */

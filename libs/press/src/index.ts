@@ -29,3 +29,4 @@ export {
 } from './bond-request.js';
 export { formulas } from './formulas.js';
 export { planUpwardPress, skinLift, upwardForce, type UpwardRequest } from './upward.js';
+export { boardLines, type PressLine } from './press-lines.js';

@@ -11,6 +11,7 @@ import {
 } from './battens.js';
 import type { BondPressureRequest, PressOption, PressQuantity, PressSettings } from './bond-request.js';
 import { weightNeeded, weightPressure } from './dead-weight.js';
+import { battenLines, type PressLine } from './press-lines.js';
 
 const quantity = (code: string, name: string, value: number, unit: string): PressQuantity => ({
   code,
@@ -64,6 +65,7 @@ export function weightsOption(request: BondPressureRequest, settings: PressSetti
       quantity('bags', `bags of ${settings.bagKg} kg`, bags, 'each'),
       quantity('release-film', 'release film under them', 1.4 * request.areaM2, 'm2'),
     ],
+    onPieceKgPerM2: neededKg / request.areaM2,
     reasons: [
       `${settings.requiredKPa.toFixed(1)} kPa on ${(request.areaM2 / turns).toFixed(2)} m2 is ${wholeKg} kg, ${bags} bags; nothing is screwed into the deck`,
       ...(turns === 1
@@ -133,6 +135,7 @@ export function battensOption(request: BondPressureRequest, settings: PressSetti
       quantity('screws', 'screws with washers', numbers.screws, 'each'),
       quantity('release-film', 'release film under them', 1.4 * request.areaM2, 'm2'),
     ],
+    lines: numbers.lines,
     reasons: [
       `each screw pulls ${numbers.pullN.toFixed(0)} N`,
       ...(numbers.allowableN === undefined
@@ -158,12 +161,15 @@ interface BattenNumbers {
   readonly availableKPa?: number;
   /** Pull that a screw must hold in a test on the spot, where only a model speaks for it. */
   readonly provingN?: number;
+  readonly lines: readonly PressLine[];
   readonly battenM: number;
   readonly screws: number;
 }
 
 function battenNumbers(request: BondPressureRequest, { batten, requiredKPa }: PressSettings): BattenNumbers {
-  const lines = Math.max(1, Math.ceil(request.widthMm / batten.spacingMm));
+  const { lengthMm, widthMm } = request;
+  const { spacingMm, screwSpacingMm } = batten;
+  const lines = battenLines({ lengthMm, widthMm, spacingMm, screwSpacingMm });
   const pullN = computeChecked(battenScrewLoad, {
     pressureKPa: enteredIn('kPa', requiredKPa, 'pressure', '/requiredKPa'),
     widthMm: enteredIn('mm', batten.spacingMm, 'width pressed', '/battens/spacingMm'),
@@ -182,8 +188,9 @@ function battenNumbers(request: BondPressureRequest, { batten, requiredKPa }: Pr
     sagMm,
     ...(allowableN === undefined ? {} : { allowableN, availableKPa: (requiredKPa * allowableN) / pullN }),
     ...(request.battens?.deckAround === 'laminate-only' ? { provingN: PROVING_TIMES * pullN } : {}),
-    battenM: (lines * (request.lengthMm + 200)) / 1000,
-    screws: lines * (Math.ceil(request.lengthMm / batten.screwSpacingMm) + 1),
+    lines,
+    battenM: lines.reduce((sum, { from, to }) => sum + to[0] - from[0], 0) / 1000,
+    screws: lines.reduce((sum, { points }) => sum + points.length, 0),
   };
 }
 

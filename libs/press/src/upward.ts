@@ -1,6 +1,7 @@
 import { assumedIn, enteredIn, inUnit, assumptionFrom } from '#lib/asking';
 import { computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
 import { ambientPressure } from './atmosphere.js';
+import { bowLines } from './press-lines.js';
 import type { BondPressurePlan, InnerSkinCheck, PressOption, PressQuantity } from './bond-request.js';
 
 /** Standard gravity, m/s2: exact by definition. */
@@ -156,6 +157,8 @@ export function planUpwardPress(request: UpwardRequest): BondPressurePlan {
     innerSkin: above.check,
     options,
     quantities: chosen.verdict === 'passes' ? chosen.quantities : [],
+    lines: bowLines({ lengthMm: request.lengthMm, widthMm: request.widthMm, count: above.bows }),
+    ...(chosen.onPieceKgPerM2 === undefined ? {} : { onPieceKgPerM2: chosen.onPieceKgPerM2 }),
     recommendation: `Hold each piece up with ${chosen.method}: ${chosen.reasons.join('; ')}. It rests on ${chosen.restsOn}.`,
     refusals: options.flatMap(({ method, refusals }) => refusals.map((why) => `${method}: ${why}`)),
     ambientKPa,
@@ -238,6 +241,7 @@ function jacksOption({ request, above, pieceM2, pieceKg, pressureKPa }: Jacking)
     restsOn: `a plank on sole or beams that carries ${pieceKg.toFixed(0)} kg for each piece, and bows on deck every ${above.spacingMm} mm`,
     onInnerSkinKPa: 0,
     evenness: 'even where the board is padded and follows the camber',
+    onPieceKgPerM2: pieceKg / pieceM2,
     quantities: [
       quantity('jacks', 'screw jacks or sticks with wedges', JACKS_PER_BOARD * boards, 'each'),
       quantity('padded-boards', `padded boards of ${pieceM2.toFixed(2)} m2, film on them`, boards, 'each'),

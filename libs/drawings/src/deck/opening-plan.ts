@@ -1,16 +1,14 @@
 import type { DrawingRequest } from '../drawing-request.js';
-import { areaText, dimensionText, lengthText, shown, type Reader } from '../reader.js';
-import { runningDimensions } from '../sheet/dimension.js';
+import { areaText, lengthText, shown, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import { hatched } from '../sheet/hatch.js';
-import { boxMark, circle, line, shape, sizes, text, type Mark } from '../sheet/marks.js';
+import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
 import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
-import { textWidthMm } from '../sheet/text-size.js';
+import { datumDimensions, longestValueMm } from './datum-dimensions.js';
 import { deckView, type DeckView, type SeenFrom } from './deck-view.js';
 import {
   blockFittings,
-  blockTexts,
   seenNotes,
   boxRing,
   fittingLegend,
@@ -24,8 +22,8 @@ import {
   type Fitting,
   type Panel,
 } from './panel-marks.js';
-import { setCorner, settingOut, type SettingOut } from './setting-out.js';
-import { ringsOf, type Area, type Outline, type Place } from './place.js';
+import { settingOut } from './setting-out.js';
+import { ringsOf, type Area, type Outline } from './place.js';
 
 export interface PlannedOpening {
   readonly label: string;
@@ -88,19 +86,20 @@ function drawn(
     ),
     legend: legendOf(input, reader),
   });
-  const margin = longestValueMm(input, reader) + 8;
+  const corners = openings.flatMap(listedCorners);
+  const margin = longestValueMm(panel.outer, corners, reader) + 8;
   const view = deckView(panel.outer, inset(sheet.area, margin, 5, { right: 3, bottom: margin }), {
     seenFrom: input.seenFrom,
     sheet: request.format.kind,
   });
-  const dimensions = datumDimensions(input, view, sheet);
+  const dimensions = datumDimensions({ panel: panel.outer, places: corners }, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
   const edges = panelMarks(panel, view, sheet);
   for (const { area } of openings) for (const ring of ringsOf(area)) sheet.room.avoid(view.ring(ring), true);
   const names = openings.flatMap((opening) => openingName(opening, view, sheet));
   const fittings = fittingMarks(input.fittings, view, sheet);
-  const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
+  const numbers = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
   const under = underFittings(input.fittings, view);
   const marks = [
     ...grounds,
@@ -109,7 +108,7 @@ function drawn(
     ...dimensions.marks,
     ...names,
     ...fittings.marks,
-    ...corners,
+    ...numbers,
   ];
   return { drawing: closeSheet(sheet, marks, view), left: dimensions.left };
 }
@@ -126,13 +125,6 @@ const openingName = (
     clearMm: 0,
     leader: true,
   });
-
-/** The room that the longest value takes; inches and fractions are longer than millimetres. */
-function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): number {
-  const out = settingOut(panel.outer);
-  const values = openings.flatMap(listedCorners).flatMap((corner) => saidCorner(corner, out, reader));
-  return Math.max(8, ...values.map((value) => textWidthMm(value, sizes.body, 'regular')));
-}
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -186,112 +178,6 @@ function nudged(corner: Point, before: Point, after: Point, turn: number): Point
   const long = Math.hypot(dx, dy) || 1;
   const way = cross > 0 ? -2.6 : 2.6;
   return [corner[0] + (dx / long) * way, corner[1] + (dy / long) * way];
-}
-
-/** How far forward, and how far to which side, as it is written. */
-export function saidCorner(corner: Place, out: SettingOut, reader: Reader): readonly [string, string] {
-  const { alongMm, offsetMm } = setCorner(corner, out);
-  return [dimensionText(reader, alongMm), offsetText(offsetMm, out, reader)];
-}
-
-/** From an edge everything lies to one side; from a line in the deck the side is said. */
-function offsetText(offsetMm: number, { way }: SettingOut, reader: Reader): string {
-  if (way === 'edges') return dimensionText(reader, offsetMm);
-  const said = reader.words.openingPlan;
-  const offset = dimensionText(reader, Math.abs(offsetMm));
-  return offsetMm < 0 ? said.toPort(offset) : said.toStarboard(offset);
-}
-
-interface Level {
-  readonly at: number;
-  readonly from: number;
-  readonly content: string;
-}
-
-function datumDimensions(
-  { panel, openings }: OpeningPlanInput,
-  view: DeckView,
-  sheet: OpenSheet,
-): { readonly marks: readonly Mark[]; readonly left: number } {
-  const { reader } = sheet.request;
-  const out = settingOut(panel.outer);
-  const origin = view.at(out.zero);
-  const { x, y, width, height } = view.box;
-  const corners = openings.flatMap(listedCorners);
-  const [across, down] = view.bow === 'up' ? ([1, 0] as const) : ([0, 1] as const);
-  const levels = (axis: 0 | 1, sheetAxis: 0 | 1): readonly Level[] =>
-    merged(
-      corners.map((corner) => {
-        const spot = view.at(corner);
-        return {
-          at: spot[sheetAxis],
-          from: spot[1 - sheetAxis],
-          content: saidCorner(corner, out, reader)[axis],
-        };
-      }),
-      sheetAxis === 0 ? 'largest' : 'smallest',
-    );
-  const below = runningDimensions(
-    {
-      along: 'x',
-      origin: origin[0],
-      values: withOrigin(levels(across, 0), origin[0], y + height, reader),
-      level: y + height + 6,
-      range: [x - 6, x + width + 4],
-    },
-    sheet.room,
-  );
-  const left = runningDimensions(
-    {
-      along: 'y',
-      origin: origin[1],
-      values: withOrigin(levels(down, 1), origin[1], x, reader),
-      level: x - 6,
-      range: [y - 4, y + height + 4],
-    },
-    sheet.room,
-  );
-  const datum = datumMarks(out, view, reader);
-  blockTexts(datum, sheet);
-  return { marks: [...below.marks, ...left.marks, ...datum], left: below.left + left.left };
-}
-
-const withOrigin = (levels: readonly Level[], at: number, from: number, reader: Reader): readonly Level[] => [
-  { at, from, content: dimensionText(reader, 0) },
-  ...levels,
-];
-
-/** One value for all corners on one level, drawn from the corner nearest to the value. */
-function merged(levels: readonly Level[], nearest: 'largest' | 'smallest'): readonly Level[] {
-  const byContent = new Map<string, Level>();
-  for (const level of levels) {
-    const known = byContent.get(level.content);
-    const from =
-      known === undefined
-        ? level.from
-        : nearest === 'largest'
-          ? Math.max(known.from, level.from)
-          : Math.min(known.from, level.from);
-    byContent.set(level.content, { ...level, from });
-  }
-  return [...byContent.values()];
-}
-
-/** The two lines that tapes are laid along, where they start, and the two places that corners are checked from. */
-function datumMarks({ zero, checks }: SettingOut, view: DeckView, reader: Reader): readonly Mark[] {
-  const origin = view.at(zero);
-  const { x, y, width, height } = view.box;
-  return [
-    line('centre', [x - 4, origin[1]], [x + width + 2, origin[1]]),
-    line('centre', [origin[0], y - 3], [origin[0], y + height + 4]),
-    ...checks.map((place) => circle(view.at(place), 0.9, 'visible', 'ink')),
-    circle(origin, 1.2, 'visible', 'paper'),
-    text([origin[0] + 2, origin[1] - 1.2], reader.words.openingPlan.datum, {
-      sizeMm: sizes.fine,
-      weight: 'bold',
-      backed: true,
-    }),
-  ];
 }
 
 function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reader): readonly LegendEntry[] {

@@ -66,7 +66,9 @@ interface Pen {
 }
 
 /** How high the fullest card is in its own units. */
-const CARD_UNITS = 98;
+const CARD_UNITS = 124;
+/** Height of one row of the weighing, in the same units. */
+const ROW_UNITS = 19;
 
 /** The largest type in which the numbers of a card's pots fit beside what they are for. */
 function headText(
@@ -102,12 +104,15 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
     line('visible', [pen.left, area.y + 11 * unit], [pen.right, area.y + 11 * unit]),
   ];
   const weighed = input.weigh.flatMap((part, index) =>
-    weighingRow(part, { index, y: area.y + (13 + index * 13) * unit }, pen, reader),
+    weighingRow(part, { index, y: area.y + (13 + index * ROW_UNITS) * unit }, pen, reader),
   );
-  const below = area.y + (15 + input.weigh.length * 13) * unit;
+  const below = area.y + (15 + input.weigh.length * ROW_UNITS) * unit;
   const rest = input.alike === undefined ? lowerHalf : alikeHalf;
   return [...head, ...weighed, ...rest(input, below, pen, reader)];
 }
+
+/** Type of the names of what is weighed. */
+const NAME_UNITS = 3.7;
 
 function weighingRow(
   { what, name, addG, scaleShowsG, volumeMl }: WeighingInput,
@@ -116,12 +121,12 @@ function weighingRow(
   reader: Reader,
 ): readonly Mark[] {
   const { index, y } = place;
-  const middle = y + 6 * unit;
+  const middle = y + 6.8 * unit;
   const room = right - left - 58 * unit;
-  const rows = wrapped(shown(reader, name), room, 3.1 * unit, 'regular');
+  const rows = wrapped(shown(reader, name), room, NAME_UNITS * unit, 'regular');
   const shownRows =
     rows.length > 3
-      ? [...rows.slice(0, 2), shortened(rows.slice(2).join(' '), room, 3.1 * unit, 'regular')]
+      ? [...rows.slice(0, 2), shortened(rows.slice(2).join(' '), room, NAME_UNITS * unit, 'regular')]
       : rows;
   const said = reader.words.batch;
   const by = (what === 'filler' ? said.loosePart : said.part)(
@@ -129,21 +134,21 @@ function weighingRow(
     upTo(reader, scaleShowsG, 1),
   );
   return [
-    circle([left + 5 * unit, middle], 4 * unit, 'visible', 'none'),
-    centredText([left + 5 * unit, middle], String(index + 1), { sizeMm: 5.5 * unit, weight: 'bold' }),
+    circle([left + 5 * unit, middle], 4.6 * unit, 'visible', 'none'),
+    centredText([left + 5 * unit, middle], String(index + 1), { sizeMm: 6.2 * unit, weight: 'bold' }),
     ...shownRows.map((row, at) =>
-      centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 3.8 * unit], row, {
-        sizeMm: 3.1 * unit,
+      centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.4 * unit], row, {
+        sizeMm: NAME_UNITS * unit,
         anchor: 'start',
       }),
     ),
-    centredText([right, y + 4.9 * unit], `${upTo(reader, addG, 1)} g`, {
-      sizeMm: 7.6 * unit,
+    centredText([right, y + 6.2 * unit], `${upTo(reader, addG, 1)} g`, {
+      sizeMm: 9.4 * unit,
       weight: 'bold',
       anchor: 'end',
     }),
-    text([right, y + 11.4 * unit], by, { sizeMm: 3 * unit, anchor: 'end' }),
-    line('fine', [left, y + 12.4 * unit], [right, y + 12.4 * unit]),
+    text([right, y + 16.6 * unit], by, { sizeMm: 4.2 * unit, anchor: 'end' }),
+    line('fine', [left, y + 18.2 * unit], [right, y + 18.2 * unit]),
   ];
 }
 
@@ -157,7 +162,7 @@ function lowerHalf(
   const width = right - left;
   const mixed = mixedText(input, reader);
   const written = (words: string, weight: 'regular' | 'bold', most: number) =>
-    wrapped(words, width, 3.6 * unit, weight)
+    wrapped(words, width, 4.2 * unit, weight)
       .slice(0, most)
       .map((row) => ({ row, weight }));
   const facts = [
@@ -165,25 +170,25 @@ function lowerHalf(
     ...written(said.mix, 'regular', 1),
     ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 2),
   ];
-  const box = { x: left, y: top + 19 * unit, width, height: 17 * unit };
+  const box = { x: left, y: top + 24 * unit, width, height: 20 * unit };
   return [
     ...facts.map(({ row, weight }, index) =>
-      text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight }),
+      text([left, top + (4.2 + index * 5.5) * unit], row, { sizeMm: 4.2 * unit, weight }),
     ),
     boxMark(box, 'visible', 'none'),
-    text([left + 2 * unit, box.y + 5 * unit], said.useWithin, { sizeMm: 3.6 * unit }),
-    text([left + 2 * unit, box.y + 13.5 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
-      sizeMm: 9 * unit,
+    text([left + 2 * unit, box.y + 5.5 * unit], said.useWithin, { sizeMm: 4.2 * unit }),
+    text([left + 2 * unit, box.y + 16 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+      sizeMm: 10.5 * unit,
       weight: 'bold',
     }),
-    text([left + 48 * unit, box.y + 6.5 * unit], `${said.startedAt} ________________`, {
-      sizeMm: 3.6 * unit,
+    text([left + 50 * unit, box.y + 7.5 * unit], `${said.startedAt} _____________`, {
+      sizeMm: 4.2 * unit,
     }),
-    text([left + 48 * unit, box.y + 14 * unit], `${said.useBy} ________________`, { sizeMm: 3.6 * unit }),
-    ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3 * unit, 'regular')
+    text([left + 50 * unit, box.y + 16.5 * unit], `${said.useBy} _______________`, { sizeMm: 4.2 * unit }),
+    ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3.4 * unit, 'regular')
       .slice(0, 1)
       .map((row, index) =>
-        text([left, box.y + box.height + (4.6 + index * 3.9) * unit], row, { sizeMm: 3 * unit }),
+        text([left, box.y + box.height + (4.8 + index * 3.9) * unit], row, { sizeMm: 3.4 * unit }),
       ),
   ];
 }
@@ -203,19 +208,19 @@ function alikeHalf(
 ): readonly Mark[] {
   const said = reader.words.batch;
   const facts = [mixedText(input, reader), said.mix].flatMap((words) =>
-    wrapped(words, (right - left) * 0.66, 3.2 * unit, 'regular').slice(0, 2),
+    wrapped(words, (right - left) * 0.66, 3.7 * unit, 'regular').slice(0, 2),
   );
   return [
     ...facts.map((fact, index) =>
-      text([left, top + (3.2 + index * 3.8) * unit], fact, { sizeMm: 3.2 * unit }),
+      text([left, top + (3.7 + index * 4.4) * unit], fact, { sizeMm: 3.7 * unit }),
     ),
-    text([right, top + 3.2 * unit], said.useWithin, { sizeMm: 3.2 * unit, anchor: 'end' }),
-    text([right, top + 10.6 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
-      sizeMm: 7.2 * unit,
+    text([right, top + 3.7 * unit], said.useWithin, { sizeMm: 3.7 * unit, anchor: 'end' }),
+    text([right, top + 13 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+      sizeMm: 9 * unit,
       weight: 'bold',
       anchor: 'end',
     }),
-    ...potLines(input, top + 12.6 * unit, { left, right, unit }, reader),
+    ...potLines(input, top + 15.5 * unit, { left, right, unit }, reader),
   ];
 }
 
@@ -233,11 +238,17 @@ function potLines(
   return pots.flatMap((pot, index) => {
     const from = left + Math.floor(index / rows) * (width + 4 * unit);
     const column = { left: from, right: from + width, unit };
-    return potLine(potSaid(pot, input, reader), top + ((index % rows) * 5.3 + 4) * unit, column, reader);
+    return potLine(
+      potSaid(pot, input, reader),
+      top + ((index % rows) * POT_UNITS + 4) * unit,
+      column,
+      reader,
+    );
   });
 }
 
 const FEW_POTS = 4;
+const POT_UNITS = 6.4;
 
 /** What a pot is for, without the step that stands above them all. */
 function potSaid({ number, covers }: Pot, { title }: BatchCardInput, reader: Reader): string {
@@ -255,17 +266,18 @@ const potLine = (
 ): readonly Mark[] => {
   const widthMm = right - left;
   const isBroad = widthMm > 60 * unit;
+  const sizeMm = (isBroad ? 3.7 : 3.3) * unit;
   return [
-    text([left, y], shortened(said, widthMm * 0.42, 3.2 * unit, 'bold'), {
-      sizeMm: 3.2 * unit,
+    text([left, y], shortened(said, widthMm * (isBroad ? 0.42 : 0.57), sizeMm, 'bold'), {
+      sizeMm,
       weight: 'bold',
     }),
     ...(isBroad
       ? [
-          text([left + widthMm * 0.44, y], `${batch.startedAt} _______`, { sizeMm: 3.2 * unit }),
-          text([right, y], `${batch.useBy} _______`, { sizeMm: 3.2 * unit, anchor: 'end' }),
+          text([left + widthMm * 0.44, y], `${batch.startedAt} _______`, { sizeMm: 3.7 * unit }),
+          text([right, y], `${batch.useBy} _______`, { sizeMm: 3.7 * unit, anchor: 'end' }),
         ]
-      : [text([right, y], `${batch.useBy} ________`, { sizeMm: 3 * unit, anchor: 'end' })]),
+      : [text([right, y], `${batch.useBy} ____`, { sizeMm, anchor: 'end' })]),
     line('fine', [left, y + 1.2 * unit], [right, y + 1.2 * unit]),
   ];
 };

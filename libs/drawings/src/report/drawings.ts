@@ -2,6 +2,7 @@ import { defectMap } from '../deck/defect-map.js';
 import { openingPlan } from '../deck/opening-plan.js';
 import { piecePlan } from '../deck/piece-plan.js';
 import { plyPlan } from '../deck/ply-plan.js';
+import { pressPlan } from '../deck/press-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { DrawingRequest } from '../drawing-request.js';
 import { jointSection } from '../joint/section.js';
@@ -20,6 +21,7 @@ import {
   openingPlanInput,
   piecePlanInput,
   plyPlanInput,
+  pressPlanInput,
   sectionInput,
   sheetLayoutInputs,
 } from './inputs.js';
@@ -92,8 +94,14 @@ function openedDrawings(request: OpenedRequest): readonly NamedDrawing[] {
             draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing),
           },
         ]),
+    ...pressDrawing(request),
     { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
   ];
+}
+
+function pressDrawing(request: OpenedRequest): readonly NamedDrawing[] {
+  const input = pressPlanInput(request);
+  return input === undefined ? [] : [{ name: 'press-plan', draw: (drawing) => pressPlan(input, drawing) }];
 }
 
 /** What frame, legend and title block take of a sheet besides the drawing. */

@@ -11,6 +11,7 @@ import { defectMap } from '../deck/defect-map.js';
 import { openingPlan } from '../deck/opening-plan.js';
 import { piecePlan } from '../deck/piece-plan.js';
 import { plyPlan } from '../deck/ply-plan.js';
+import { pressPlan } from '../deck/press-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { FigureBlock } from './document.js';
 import {
@@ -20,6 +21,7 @@ import {
   openingPlanInput,
   piecePlanInput,
   plyPlanInput,
+  pressPlanInput,
   potRunInput,
   sectionInput,
   sheetLayoutInputs,
@@ -108,6 +110,17 @@ export const piecePlanFigure = (request: OpenedRequest, opening: string | undefi
     MOST_HEIGHT_MM,
   );
 
+/** Nothing where nothing is pressed. */
+export const pressPlanFigures = (request: OpenedRequest): readonly FigureBlock[] => {
+  const input = pressPlanInput(request);
+  return input === undefined
+    ? []
+    : [figureOf(request, (drawing) => pressPlan(input, drawing), PLAN_WITH_LIST_MM[request.paper])];
+};
+
+/** What is done with a plan stands on the same sheet below it; a Letter page is the shorter one. */
+export const PLAN_WITH_LIST_MM = { a4: 142, letter: 120 } as const;
+
 export const plyPlanFigure = (request: OpenedRequest, opening: string | undefined): FigureBlock =>
   figureOf(
     request,
@@ -175,7 +188,7 @@ export const potFigures = (request: ReportRequest): readonly FigureBlock[] =>
     return { ...figureBlock(request, drawn, undefined), caption: '' };
   });
 
-/** Six pot cards to a sheet: what is weighed still reads at arm's length. */
-export const CARDS_A_SHEET = 6;
-const CARD_MM = { a4: 76, letter: 70 } as const;
+/** Four pot cards to a sheet: what is weighed reads at arm's length, with gloves on and the card on the bench. */
+export const CARDS_A_SHEET = 4;
+const CARD_MM = { a4: 112, letter: 104 } as const;
 const CARD_GUTTER_MM = 6;

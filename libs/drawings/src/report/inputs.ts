@@ -5,6 +5,7 @@ import type { OpeningPlanInput } from '../deck/opening-plan.js';
 import type { Fitting, Panel } from '../deck/panel-marks.js';
 import type { PiecePlanInput } from '../deck/piece-plan.js';
 import type { Area } from '../deck/place.js';
+import type { PressPlanInput } from '../deck/press-plan.js';
 import type { PlyPlanInput } from '../deck/ply-plan.js';
 import type { SheetLayoutInput } from '../deck/sheet-layout.js';
 import type { SectionInput } from '../joint/section.js';
@@ -93,6 +94,24 @@ export const piecePlanInput = (given: GivenOpened, opening: string | undefined):
   fittings: onSolid(given),
   seenFrom: seenFrom(given.estimate),
 });
+
+/** What presses, where something is pressed or propped. */
+export const pressPlanInput = (given: GivenOpened): PressPlanInput | undefined => {
+  const { bondPressure } = given.estimate.process;
+  if (bondPressure === undefined || bondPressure.lines.length + bondPressure.pieces.length === 0)
+    return undefined;
+  const outlines = new Map(given.estimate.core.pieces.map(({ label, outline }) => [label, outline]));
+  return {
+    panel: panelOf(given),
+    openings: given.estimate.scope.openings.map(({ area }) => area),
+    lines: bondPressure.lines,
+    pieces: bondPressure.pieces.flatMap((piece) => {
+      const outline = outlines.get(piece.label);
+      return outline === undefined ? [] : [{ ...piece, outline }];
+    }),
+    seenFrom: seenFrom(given.estimate),
+  };
+};
 
 /** A ply belongs to the openings whose boxes its parts meet. */
 export const plyPlanInput = (given: GivenOpened, opening: string | undefined): PlyPlanInput => {

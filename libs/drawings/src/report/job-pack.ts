@@ -11,6 +11,7 @@ import { documentOf } from './estimate-report.js';
 import {
   CARDS_A_SHEET,
   openingPlanFigure,
+  PLAN_WITH_LIST_MM,
   piecePlanFigure,
   plyPlanFigure,
   potFigures,
@@ -20,6 +21,7 @@ import { hardwareBlocks } from './method-section.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
 import { dayPlanTasks } from './pack/day-plan.js';
 import { goodsTasks, logBlocks } from './pack/goods.js';
+import { pressingTasks } from './pack/pressing.js';
 import { sharingSheets } from './pack/shared-sheets.js';
 import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
 import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
@@ -27,14 +29,7 @@ import { settingOut } from '../deck/setting-out.js';
 import { panelOf } from './inputs.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import { word } from './said.js';
-import {
-  cureBlocks,
-  gateTable,
-  pieceTable,
-  plyTable,
-  pressureBlocks,
-  weatherBlocks,
-} from './work-sections.js';
+import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
 
 /** What goes out on deck: one task a sheet, large, each with the cautions of its step and the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
@@ -115,7 +110,7 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
   if (openings.length === 1 || count <= MOST_CORNERS_WITH_PLAN)
     return [
       task('mark-out', jobPack.markOut, [
-        openingPlanFigure(request, PLAN_WITH_CORNERS_MM[request.paper]),
+        openingPlanFigure(request, PLAN_WITH_LIST_MM[request.paper]),
         ...openings.flatMap(corners),
       ]),
     ];
@@ -128,8 +123,6 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
 };
 
 const MOST_CORNERS_WITH_PLAN = 10;
-/** A Letter page is the shorter one. */
-const PLAN_WITH_CORNERS_MM = { a4: 142, letter: 120 } as const;
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
   task('section', request.reader.words.jobPack.section, [sectionFigure(request)]),
@@ -149,13 +142,6 @@ const fittingTasks = (request: ReportRequest): readonly Section[] => {
           ),
         ]),
       ];
-};
-
-const pressingTasks = (request: ReportRequest): readonly Section[] => {
-  const blocks = pressureBlocks(request).map((block) =>
-    block.kind === 'facts' || block.kind === 'paragraph' ? dense(block) : block,
-  );
-  return blocks.length === 0 ? [] : [task('pressing', request.reader.words.jobPack.pressing, blocks)];
 };
 
 /** Each opening has a sheet with its own plan, unless one plan of all of them is drawn as large. */

@@ -1,4 +1,5 @@
-import { listedCorners, saidCorner } from '../deck/opening-plan.js';
+import { saidCorner } from '../deck/datum-dimensions.js';
+import { listedCorners } from '../deck/opening-plan.js';
 import { setCorner, settingOut } from '../deck/setting-out.js';
 import type { Place } from '../deck/place.js';
 import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';

@@ -31,6 +31,12 @@ export const rangeText = (reader: Reader, { p10, p50, p90 }: Range, say: (value:
 
 export const hoursText = (reader: Reader, hours: number): string => `${fixed(reader, hours, 1)} h`;
 
+const SHORT_WAIT_H = 10;
+
+/** Nobody sets an alarm for tenths of an hour when a wait goes over night. */
+export const waitText = (reader: Reader, hours: number): string =>
+  `${upTo(reader, hours, hours < SHORT_WAIT_H ? 1 : 0)} h`;
+
 export const daysText = (reader: Reader, days: number): string => `${upTo(reader, days, 1)} d`;
 
 /** What the clock on the wall shows at an instant that is written with its offset: a report does not change with the reader's clock. */

@@ -495,43 +495,53 @@ function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
   );
 }
 
-export function pressureBlocks({
-  estimate: {
-    process: { bondPressure },
-  },
-  reader,
-}: ReportRequest): readonly Block[] {
+export function pressureBlocks(request: ReportRequest): readonly Block[] {
+  const { bondPressure } = request.estimate.process;
   if (bondPressure === undefined) return [];
+  const { process: said, columns } = request.reader.words;
+  const { method, recommendation } = bondPressure;
+  return [
+    facts(said.pressure, [
+      [columns.choice, method === undefined ? said.noMethod : word(said.methods, method)],
+      ...(bondPressure.availableKPa === undefined
+        ? []
+        : [[said.available, `${fixed(request.reader, bondPressure.availableKPa, 2)} kPa`] as const]),
+      ...pressFacts(bondPressure, request.reader),
+      ...pressedGoods(bondPressure, request.reader),
+    ]),
+    paragraph(recommendation),
+    ...refusedPresses(bondPressure, request.reader),
+  ];
+}
+
+type Press = NonNullable<ReportRequest['estimate']['process']['bondPressure']>;
+
+/** What is pressed how hard, and what carries it. */
+export function pressFacts(
+  { requiredKPa, restsOn, props }: Press,
+  reader: Reader,
+): readonly (readonly [string, string])[] {
   const said = reader.words.process;
-  const { props } = bondPressure;
   const spacing =
     props.spacingMm === undefined ? said.propsNeeded : said.propsSpacing(lengthText(reader, props.spacingMm));
   return [
-    facts(said.pressure, [
-      [
-        reader.words.columns.choice,
-        bondPressure.method === undefined ? said.noMethod : word(said.methods, bondPressure.method),
-      ],
-      [said.required, `${fixed(reader, bondPressure.requiredKPa, 2)} kPa`],
-      ...(bondPressure.availableKPa === undefined
-        ? []
-        : [[said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`] as const]),
-      [said.restsOn, bondPressure.restsOn],
-      [said.props, `${props.needed ? spacing : said.propsNotNeeded}; ${props.why}`],
-      ...bondPressure.quantities.map(
-        ({ name, value, unit }) => [name, pressedText(reader, value, unit)] as const,
-      ),
-    ]),
-    paragraph(bondPressure.recommendation),
-    ...bondPressure.refusals.map((text): Callout => ({
-      kind: 'callout',
-      severity: 'warning',
-      label: said.refused,
-      text,
-      small: '',
-    })),
+    [said.required, `${fixed(reader, requiredKPa, 2)} kPa`],
+    [said.restsOn, restsOn],
+    [said.props, `${props.needed ? spacing : said.propsNotNeeded}; ${props.why}`],
   ];
 }
+
+export const pressedGoods = ({ quantities }: Press, reader: Reader): readonly (readonly [string, string])[] =>
+  quantities.map(({ name, value, unit }) => [name, pressedText(reader, value, unit)] as const);
+
+export const refusedPresses = ({ refusals }: Press, reader: Reader): readonly Callout[] =>
+  refusals.map((text) => ({
+    kind: 'callout',
+    severity: 'warning',
+    label: reader.words.process.refused,
+    text,
+    small: '',
+  }));
 
 /** What is carried on deck is counted; cloth and weight are rounded as they are cut and lifted. */
 function pressedText(reader: Reader, value: number, unit: string): string {

@@ -108,6 +108,33 @@ const words = {
     note: 'Bed the pieces in the order of their labels. Every joint is filled.',
     leftOut: (count: number) => `${count} labels found no room here; the table of pieces lists them all.`,
   },
+  pressPlan: {
+    title: 'Plan of boards, props and loads',
+    describe: (lines: string, pieces: string) =>
+      `Plan of ${lines} and ${pieces}, with running dimensions from where the tapes are laid and what each piece is loaded with.`,
+    lines: (count: number) => (count === 1 ? '1 length of timber' : `${count} lengths of timber`),
+    setOut: {
+      edges: 'Measured forward from the aft edge and inwards from the port edge, as the saw lines are.',
+      centreline:
+        'Measured forward from the aft edge along the centreline and square from it to port (P) or starboard (S), as the saw lines are.',
+      square:
+        'Measured along the line square to the middle of the aft edge and from it to port (P) or starboard (S), as the saw lines are.',
+    },
+    boardsBelow:
+      'Boards and props stand under the inner skin and are drawn as if the deck were clear: looking up from below, port and starboard change sides.',
+    timber: {
+      board: 'board on props, under the inner skin',
+      batten: 'batten over film, screwed down',
+      bow: 'bow across the deck, on the other side of it',
+    },
+    prop: 'prop',
+    screw: 'screw with washer',
+    jack: 'jack under the padded board of a piece',
+    loaded: {
+      above: 'core piece, with the weight that is laid on it',
+      below: 'core piece, with the force that holds it up',
+    },
+  },
   sheets: {
     title: 'Sheet layout',
     describe: (count: string, used: string) =>

@@ -538,6 +538,41 @@ export const reportWords = {
     mind: 'Mind:',
     section: 'Cut, taper and layers',
     pressing: 'Props and pressing',
+    pressed: {
+      piece: 'Piece',
+      laidOn: 'Laid on it',
+      heldBy: 'Held up by',
+      loads: 'Loads by piece, in the order of placing',
+      steps: 'Order of placing and of removal, by common practice; no published source:',
+      boards:
+        'Before anything is cut: each board to its line, its props wedged until it touches all along, no further. Nothing is lifted.',
+      bows: 'Before anything is cut: bows across the deck at their lines, held down at both ends on the sound deck.',
+      placing: {
+        weights:
+          'Each piece as soon as it is bedded: film over it, then its weights, from the middle outwards, until resin stands in every joint and bleed hole. Bags lie over the joints as well.',
+        battens:
+          'All pieces bedded: film, battens to their lines, then screws from the middle outwards, each a little at a time, until resin stands in every joint and bleed hole.',
+        vacuum:
+          'All pieces bedded: perforated film, breather and bag from the middle outwards, tape round the edge, pump on; press each piece down by hand while the air goes.',
+        jacks:
+          'One piece at a time: film and padded board under it, one jack under each quarter, turned in rounds until resin stands in every joint and bleed hole. Snug is enough.',
+      },
+      holding: (hours: string, temperature: string) =>
+        `Nothing is moved for ${hours} at ${temperature}, and then only when a thumbnail leaves no mark in what ran out.`,
+      removal: {
+        weights: 'Off: weights, film, then sound every piece with a hammer.',
+        battens:
+          'Off: screws before the resin is hard, battens, film; pot every hole, then sound every piece with a hammer.',
+        vacuum: 'Off: pump, bag, breather and film, then sound every piece with a hammer.',
+        jacks: 'Off: jacks in rounds, boards, film, then sound every piece with a hammer.',
+      },
+      last: {
+        boards: (hours: string) =>
+          `Props and boards last, from the middle outwards: when the new plies can be sanded, ${hours} after the last of them.`,
+        bows: (hours: string) =>
+          `Bows last: when the new plies can be sanded, ${hours} after the last of them.`,
+      },
+    },
     pick: 'Pick list and tools',
     pickLead: 'To be at hand before the deck is opened.',
     packs: 'Packs',

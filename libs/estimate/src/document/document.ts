@@ -13,7 +13,8 @@ import { pricedLadder } from '../ladder/priced-ladder.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
-import { processSection } from '../stages/process-stage.js';
+import { pressSection } from '../stages/press-section.js';
+import { potsSection } from '../stages/process-stage.js';
 import { scopeSection } from '../sections/scope-section.js';
 import type { WorkedJob } from '../worked-job.js';
 import { cureSection, weatherChecks, weatherSection } from '../sections/weather-section.js';
@@ -46,7 +47,8 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       leak: leakSection(job, work.ladder.chosen, { cards: hardware, isTreated: work.beside.isLeakTreated }),
       checks,
       process: {
-        ...processSection(job, work.process, work.press),
+        ...potsSection(job, work.process),
+        bondPressure: pressSection(work),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),
         calendar: calendarSection(

@@ -3,6 +3,7 @@ import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, FindingClass, FittingKind } from '../job/defect-record.js';
 import type { EvidenceGrade, NextReadings, Place } from '#lib/extent';
+import type { PressLine } from '#lib/press';
 import type { BuiltCheck } from '#lib/panel';
 import type { RepairVerdict, SaidVerdict } from '../conclusion/verdict.js';
 
@@ -1032,6 +1033,17 @@ export interface BondPressureSection {
     /** Why they are needed or not. */
     readonly why: string;
   };
+  /** Boards on props, battens and bows, where they lie in the plane of the deck. */
+  readonly lines: readonly PressLine[];
+  /** What goes on or under each piece, in the order of bedding. */
+  readonly pieces: readonly {
+    /** Piece that is pressed. */
+    readonly label: string;
+    /** Weight laid on it, or force under it as a weight, counted up to whole kilograms; absent where battens or a bag press. */
+    readonly massKg?: number;
+    /** Where a jack stands under the board that holds the piece; empty when it is pressed from above. */
+    readonly jacks: readonly Place[];
+  }[];
   /** How to press, in a sentence. */
   readonly recommendation: string;
   /** Ways of pressing that are ruled out, with why. */

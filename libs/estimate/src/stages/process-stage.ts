@@ -157,16 +157,6 @@ const otherSkinMm = ({ answers: { method, innerSkin, outerSkin } }: Job): number
 
 type Pots = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'gates'>;
 
-/** Pots, presses and gates of a deck that is opened. */
-export const processSection = (
-  job: Job,
-  process: ProcessWork,
-  press: BondPressurePlan,
-): Pots & Pick<ProcessSection, 'bondPressure'> => ({
-  ...potsSection(job, process),
-  bondPressure: pressSection(press),
-});
-
 export const potsSection = (job: Job, { batches }: ProcessWork): Pots => ({
   resin: batches.resin,
   demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
@@ -214,25 +204,6 @@ export const potsSection = (job: Job, { batches }: ProcessWork): Pots => ({
     step: title,
     requires: requirementsOf(limits, job.answers.conditions.shelter.value).map(({ text }) => text),
   })),
-});
-
-const pressSection = (press: BondPressurePlan): NonNullable<ProcessSection['bondPressure']> => ({
-  ...(press.method === undefined ? {} : { method: press.method }),
-  requiredKPa: press.requiredKPa,
-  ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }),
-  restsOn: press.restsOn,
-  quantities: press.quantities,
-  props: propsOf(press),
-  recommendation: press.recommendation,
-  refusals: press.refusals,
-});
-
-const propsOf = ({
-  innerSkin: { props },
-}: BondPressurePlan): NonNullable<ProcessSection['bondPressure']>['props'] => ({
-  needed: props.needed,
-  why: props.why,
-  ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),
 });
 
 /** Hours of the milestones that are reached, and what to say beside them. */

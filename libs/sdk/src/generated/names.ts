@@ -314,6 +314,7 @@ export type PlyLine = components['schemas']['PlyLine'];
 export type PlyToWetInput = components['schemas']['PlyToWetInput'];
 export type Polygon = components['schemas']['Polygon'];
 export type PotLifeInput = components['schemas']['PotLifeInput'];
+export type PressLine = components['schemas']['PressLine'];
 export type PressOption = components['schemas']['PressOption'];
 export type PressQuantity = components['schemas']['PressQuantity'];
 export type PressedCamberInput = components['schemas']['PressedCamberInput'];

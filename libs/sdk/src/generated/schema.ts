@@ -2413,11 +2413,15 @@ export type components = {
             readonly availableKPa?: number;
             /** @description Whether the inner skin bears the pressing. */
             readonly innerSkin: components["schemas"]["InnerSkinCheck"];
+            /** @description Where boards, battens or bows lie, from one corner of the area; none when no way will do. */
+            readonly lines: readonly components["schemas"]["PressLine"][];
             /**
              * @description Way of pressing that was chosen; absent when none will do.
              * @enum {string}
              */
             readonly method: "battens" | "jacks" | "vacuum" | "weights";
+            /** @description Weight on each square metre of a piece, or force under it; absent where nothing is laid on or jacked. */
+            readonly onPieceKgPerM2?: number;
             /** @description Every way of pressing, judged. */
             readonly options: readonly components["schemas"]["PressOption"][];
             /** @description What the chosen way takes: bags, screws, battens. */
@@ -2432,12 +2436,14 @@ export type components = {
             readonly restsOn: string;
             /** @description One after another, where a crew cannot press the whole opening at once. */
             readonly turns: number;
-            /** @description `requiredKPa`, `availableKPa` and `ambientKPa` of BondPressurePlan in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            /** @description `requiredKPa`, `availableKPa`, `onPieceKgPerM2` and `ambientKPa` of BondPressurePlan in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 /** @description In US units: Pressure of the air at the altitude of the work. */
                 readonly ambientKPa?: string;
                 /** @description In US units: Pressure that the chosen way gives. */
                 readonly availableKPa?: string;
+                /** @description In US units: Weight on each square metre of a piece, or force under it; absent where nothing is laid on or jacked. */
+                readonly onPieceKgPerM2?: string;
                 /** @description In US units: Pressure that the bond line needs. */
                 readonly requiredKPa?: string;
             };
@@ -2489,11 +2495,27 @@ export type components = {
         readonly BondPressureSection: {
             /** @description Pressure that the planned way gives. */
             readonly availableKPa?: number;
+            /** @description Boards on props, battens and bows, where they lie in the plane of the deck. */
+            readonly lines: readonly components["schemas"]["PressLine"][];
             /**
              * @description Absent when no way to press can be recommended; the refusals say why.
              * @enum {string}
              */
             readonly method?: "battens" | "jacks" | "vacuum" | "weights";
+            /** @description What goes on or under each piece, in the order of bedding. */
+            readonly pieces: readonly {
+                /** @description Where a jack stands under the board that holds the piece; empty when it is pressed from above. */
+                readonly jacks: readonly (readonly number[])[];
+                /** @description Piece that is pressed. */
+                readonly label: string;
+                /** @description Weight laid on it, or force under it as a weight, counted up to whole kilograms; absent where battens or a bag press. */
+                readonly massKg?: number;
+                /** @description `massKg` of BondPressureSection in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    /** @description In US units: Weight laid on it, or force under it as a weight, counted up to whole kilograms; absent where battens or a bag press. */
+                    readonly massKg?: string;
+                };
+            }[];
             /** @description Props under the deck. */
             readonly props: {
                 /** @description Whether props go under the deck. */
@@ -6345,10 +6367,14 @@ export type components = {
                 readonly needed: boolean;
                 /** @description Greatest distance between lines of props. */
                 readonly spacingMm?: number;
-                /** @description `spacingMm` of InnerSkinCheck in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                /** @description Bay for which that was worked out; one as wide has at least one line. */
+                readonly spanMm?: number;
+                /** @description `spacingMm` and `spanMm` of InnerSkinCheck in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
                 readonly us?: {
                     /** @description In US units: Greatest distance between lines of props. */
                     readonly spacingMm?: string;
+                    /** @description In US units: Bay for which that was worked out; one as wide has at least one line. */
+                    readonly spanMm?: string;
                 };
                 /** @description Why props are or are not needed. */
                 readonly why: string;
@@ -9257,12 +9283,28 @@ export type components = {
              */
             readonly thicknessMm: number | string;
         };
+        /** @description A length of timber under, on or over the area that is pressed, and the places along it. */
+        readonly PressLine: {
+            /** @description One end of it: along the length of the area and across it, in mm. */
+            readonly from: readonly number[];
+            /** @description Where a prop stands under a board, or a screw goes through a batten. */
+            readonly points: readonly (readonly number[])[];
+            /** @description Its other end. */
+            readonly to: readonly number[];
+            /**
+             * @description A board on props, a batten that is screwed down, or a bow that keeps the shape of the deck.
+             * @enum {string}
+             */
+            readonly what: "batten" | "board" | "bow";
+        };
         /** @description One way to press, with what it can do here and what speaks against it. */
         readonly PressOption: {
             /** @description Pressure that this way can give. */
             readonly availableKPa?: number;
             /** @description How evenly it presses. */
             readonly evenness: string;
+            /** @description Where its timber lies, from one corner of the area. */
+            readonly lines?: readonly components["schemas"]["PressLine"][];
             /**
              * @description The way of pressing judged.
              * @enum {string}
@@ -9270,6 +9312,8 @@ export type components = {
             readonly method: "battens" | "jacks" | "vacuum" | "weights";
             /** @description Load that the inner skin must carry while it cures. */
             readonly onInnerSkinKPa: number;
+            /** @description What lies on each square metre of a piece, or pushes against it. */
+            readonly onPieceKgPerM2?: number;
             /** @description What this way would take. */
             readonly quantities: readonly components["schemas"]["PressQuantity"][];
             /** @description What speaks for it or against it. */
@@ -9282,12 +9326,14 @@ export type components = {
             readonly skinSpanMm?: number;
             /** @description One after another, where a crew cannot press the whole opening at once. */
             readonly turns?: number;
-            /** @description `availableKPa`, `onInnerSkinKPa` and `skinSpanMm` of PressOption in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            /** @description `availableKPa`, `onInnerSkinKPa`, `skinSpanMm` and `onPieceKgPerM2` of PressOption in US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 /** @description In US units: Pressure that this way can give. */
                 readonly availableKPa?: string;
                 /** @description In US units: Load that the inner skin must carry while it cures. */
                 readonly onInnerSkinKPa?: string;
+                /** @description In US units: What lies on each square metre of a piece, or pushes against it. */
+                readonly onPieceKgPerM2?: string;
                 /** @description In US units: Span over which it carries that; the clear span where nothing else holds it. */
                 readonly skinSpanMm?: string;
             };

@@ -797,6 +797,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "description": "What the chosen way takes: bags, screws, battens."
       },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressLine"
+        },
+        "description": "Where boards, battens or bows lie, from one corner of the area; none when no way will do."
+      },
+      "onPieceKgPerM2": {
+        "type": "number",
+        "description": "Weight on each square metre of a piece, or force under it; absent where nothing is laid on or jacked."
+      },
       "recommendation": {
         "type": "string",
         "description": "What to do, in a sentence."
@@ -828,6 +839,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "innerSkin",
       "options",
       "quantities",
+      "lines",
       "recommendation",
       "refusals",
       "ambientKPa",
@@ -888,6 +900,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ],
         "description": "Props under the deck."
       },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressLine"
+        },
+        "description": "Boards on props, battens and bows, where they lie in the plane of the deck."
+      },
+      "pieces": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "label": {
+              "type": "string",
+              "description": "Piece that is pressed."
+            },
+            "massKg": {
+              "type": "number",
+              "description": "Weight laid on it, or force under it as a weight, counted up to whole kilograms; absent where battens or a bag press."
+            },
+            "jacks": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "number"
+                },
+                "minItems": 2,
+                "maxItems": 2
+              },
+              "description": "Where a jack stands under the board that holds the piece; empty when it is pressed from above."
+            }
+          },
+          "required": [
+            "label",
+            "jacks"
+          ]
+        },
+        "description": "What goes on or under each piece, in the order of bedding."
+      },
       "recommendation": {
         "type": "string",
         "description": "How to press, in a sentence."
@@ -905,6 +957,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "restsOn",
       "quantities",
       "props",
+      "lines",
+      "pieces",
       "recommendation",
       "refusals"
     ]
@@ -7334,6 +7388,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "number",
             "description": "Greatest distance between lines of props."
           },
+          "spanMm": {
+            "type": "number",
+            "description": "Bay for which that was worked out; one as wide has at least one line."
+          },
           "count": {
             "type": "number",
             "description": "Props in all."
@@ -11474,6 +11532,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "holes"
     ]
   },
+  "PressLine": {
+    "type": "object",
+    "description": "A length of timber under, on or over the area that is pressed, and the places along it.",
+    "properties": {
+      "what": {
+        "type": "string",
+        "enum": [
+          "batten",
+          "board",
+          "bow"
+        ],
+        "description": "A board on props, a batten that is screwed down, or a bow that keeps the shape of the deck."
+      },
+      "from": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2,
+        "description": "One end of it: along the length of the area and across it, in mm."
+      },
+      "to": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2,
+        "description": "Its other end."
+      },
+      "points": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "Where a prop stands under a board, or a screw goes through a batten."
+      }
+    },
+    "required": [
+      "what",
+      "from",
+      "to",
+      "points"
+    ]
+  },
   "PressOption": {
     "type": "object",
     "description": "One way to press, with what it can do here and what speaks against it.",
@@ -11531,6 +11640,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/PressQuantity"
         },
         "description": "What this way would take."
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressLine"
+        },
+        "description": "Where its timber lies, from one corner of the area."
+      },
+      "onPieceKgPerM2": {
+        "type": "number",
+        "description": "What lies on each square metre of a piece, or pushes against it."
       },
       "reasons": {
         "type": "array",

@@ -1,5 +1,5 @@
 import type { CalendarTask } from '#lib/estimate';
-import { upTo, type Reader } from '../../reader.js';
+import type { Reader } from '../../reader.js';
 import {
   dense,
   narrow,
@@ -13,7 +13,7 @@ import {
   type Table,
 } from '../document.js';
 import type { ReportRequest } from '../request.js';
-import { hoursText, weekdayText } from '../said.js';
+import { hoursText, waitText, weekdayText } from '../said.js';
 
 /** What is done on which day, behind which gate, and a place to write who did it and when; the hold point stands out. */
 export const dayPlanTasks = (request: ReportRequest): readonly Section[] => {
@@ -62,12 +62,6 @@ function dayTable({ estimate: { process }, reader }: ReportRequest): Table {
     ),
   );
 }
-
-const SHORT_WAIT_H = 10;
-
-/** Nobody sets an alarm for tenths of an hour when a wait goes over night. */
-const waitText = (reader: Reader, hours: number): string =>
-  `${upTo(reader, hours, hours < SHORT_WAIT_H ? 1 : 0)} h`;
 
 const dayText = ({ startDay, startAt }: CalendarTask, reader: Reader): string =>
   startAt === undefined
