@@ -1,4 +1,4 @@
-import { liesWithin, problem, rangeInWords, type Problem, type Range } from '#lib/kernel';
+import { liesWithin, problem, rangeInWords, type Problem, type Range, laidOver } from '#lib/kernel';
 
 /** A range with the unit that its words need; a number without a unit has none. */
 export interface Bounds extends Range {
@@ -6,10 +6,8 @@ export interface Bounds extends Range {
 }
 
 /** The bounds of what is asked in several places. */
-export const within = ({ range, unit }: { readonly range: Range; readonly unit: string }): Bounds => ({
-  ...range,
-  unit,
-});
+export const within = ({ range, unit }: { readonly range: Range; readonly unit: string }): Bounds =>
+  laidOver(range, { unit });
 
 /** What is wrong with one number of a request; an absent one is missing. */
 export function numberFaults(at: string, value: unknown, bounds: Bounds): readonly Problem[] {

@@ -1,5 +1,5 @@
 import type { Hardener } from '#lib/catalogue';
-import { andThen, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { andThen, laidOver, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionFrom, assumptionsIn, assumedIn, saidOr, type ProcessAssumption } from '#lib/asking';
 import { skyAssumptions, warmthAssumptions, warmthUnder, heldWarmthK } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
@@ -67,10 +67,9 @@ export function planWithScenarios(
         : networkFor({ ...request, drivers }, hardener, coldestUse(request, deckC)),
     ]),
   );
-  const others = scenarios.map((scenario) => ({
-    ...scenario,
-    tasks: networks.get(scenario.drivers) ?? tasks,
-  }));
+  const others = scenarios.map((scenario) =>
+    laidOver(scenario, { tasks: networks.get(scenario.drivers) ?? tasks }),
+  );
   return calendarOver(request, hardener, { tasks, deckC, others });
 }
 

@@ -61,7 +61,12 @@ export function networkFor(
   const chosen = operationsFor(request.drivers, request.flags).filter(({ driver }) => driver !== 'day');
   const labour = labourFor(request.drivers, request.flags);
   const hoursOf = new Map(
-    labour.ok ? labour.value.map(({ code, hours, meanH }) => [code, { ...hours, meanH }]) : [],
+    labour.ok
+      ? labour.value.map(({ code, hours, meanH }) => [
+          code,
+          { low: hours.low, likely: hours.likely, high: hours.high, meanH },
+        ])
+      : [],
   );
   const custom = request.customOperations ?? [];
   const standIns = standInsAmong(new Set(chosen.map(({ code }) => code)));

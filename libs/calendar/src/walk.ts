@@ -47,15 +47,21 @@ export function walkPlan(
 ): WalkPlan {
   const place = new Map(tasks.map(({ code }, index) => [code, index]));
   const before = tasks.map(({ after }) => Int32Array.from(after.flatMap((code) => place.get(code) ?? [])));
-  const next = tasks.map((_, index) =>
-    Int32Array.from(tasks.flatMap((__, other) => (before[other].includes(index) ? [other] : []))),
-  );
+  const next = followersOf(before);
   const hands = Float64Array.from(tasks, ({ mostHands }) => Math.min(people, mostHands));
   const gates = tasks.map(({ gate }) => setting.workable[gate]);
   const bonds = next.map((others, index) =>
     Uint8Array.from(others, (other) => bondOf(tasks[index], tasks[other])),
   );
   return { tasks, setting, before, next, bonds, gates, hands, workShare, tail: tails(tasks, next, hands) };
+}
+
+function followersOf(before: readonly Int32Array[]): readonly Int32Array[] {
+  const followers: number[][] = before.map(() => []);
+  before.forEach((those, task) => {
+    for (const one of new Set(those)) followers[one].push(task);
+  });
+  return followers.map((places) => Int32Array.from(places));
 }
 
 /** How a task follows another. */

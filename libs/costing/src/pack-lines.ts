@@ -1,5 +1,5 @@
 import type { Pack, PriceList } from '#lib/catalogue';
-import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { pointer, problem, refusal, success, type Outcome, type Problem, laidOver } from '#lib/kernel';
 import { decimalText, findCurrency } from '#lib/money';
 import { derived, type Figure } from '#lib/provenance';
 import { boughtAs, type Need } from '#lib/takeoff';
@@ -10,7 +10,7 @@ import type { ResinMatch } from './basket/basket-request.js';
 import type { BasketOptions } from './basket/questions.js';
 import { cheapestPurchase } from './basket/cheapest-purchase.js';
 import { knownFaultsOf } from './basket/price-list-index.js';
-import { orderOf } from './basket/read-order.js';
+import { ordersOf } from './basket/read-order.js';
 import type { SupplierOrder } from './basket/basket.js';
 import type { CauseClass, LineRequest, Section } from './cost-line.js';
 import { billedOf, type GoodsBilling, type LeftOver } from './goods-billing.js';
@@ -53,22 +53,22 @@ export function packLines(request: PackLinesRequest): Outcome<PackLines> {
       priceList: request.priceList,
       matches: request.matches ?? [],
       options: request.options ?? {},
-      needs: request.needs.map((need) => ({ ...need, requiredQuantity: need.required.value })),
+      needs: request.needs.map((need) => laidOver(need, { requiredQuantity: need.required.value })),
     },
     currency,
   );
   const purchase = cheapestPurchase(plan);
-  const order = orderOf(plan, purchase);
+  const orders = ordersOf(plan, purchase);
   const bought = request.needs.map((need) => ({ need, packs: packsFor(plan, purchase.packs, need) }));
   const lines = bought.flatMap(({ need, packs }) =>
     packs.length === 0 ? [] : [needLine(request, need, packs)],
   );
   return success({
-    lines: [...lines, ...freightLines(request, order.orders, billedShare(lines))],
+    lines: [...lines, ...freightLines(request, orders, billedShare(lines))],
     needs: bought.map(({ need, packs }) =>
       packs.length === 0 ? need : boughtAs(need, purchaseFigure(need, packs)),
     ),
-    orders: order.orders,
+    orders,
     missing: bought
       .filter(({ need, packs }) => packs.length === 0 && need.required.value > 0)
       .map(({ need }) => need.id),

@@ -12,6 +12,7 @@ import {
 } from 'clipper2-ts';
 import { Defect } from '#lib/kernel';
 import { bounds, signedAreaMm2 } from './measure.js';
+import { plainAnswer, type PlainAnswer } from './plain-shapes.js';
 import { ringsOf, type Bounds, type Point, type Polygon, type Region, type Ring } from './point.js';
 
 /** The clipping kernel counts in whole micrometres: exact, and finer than any tape. */
@@ -30,21 +31,20 @@ const joinTypes = { round: JoinType.Round, miter: JoinType.Miter, square: JoinTy
 /** The region inside `outer` and outside every hole; holes may overlap, touch or reach past the edge. */
 export const regionOf = (outer: Ring, holes: readonly Ring[] = []): Region =>
   clip(
-    ClipType.Difference,
+    'difference',
     [pathOf(outer, 1)],
     holes.map((hole) => pathOf(hole, 1)),
   );
 
 /** Every place in at least one of the regions, counted once. */
-export const union = (...regions: readonly Region[]): Region =>
-  clip(ClipType.Union, regions.flatMap(pathsOf), []);
+export const union = (...regions: readonly Region[]): Region => clip('union', regions.flatMap(pathsOf), []);
 
 /** What is in `from` and not in `taken`. */
 export const difference = (from: Region, taken: Region): Region =>
-  clip(ClipType.Difference, pathsOf(from), pathsOf(taken));
+  clip('difference', pathsOf(from), pathsOf(taken));
 
 export const intersection = (a: Region, b: Region): Region =>
-  areApart(bounds(a), bounds(b)) ? [] : clip(ClipType.Intersection, pathsOf(a), pathsOf(b));
+  areApart(bounds(a), bounds(b)) ? [] : clip('intersection', pathsOf(a), pathsOf(b));
 
 /** Nothing is shared by what does not even share a box. */
 const areApart = (a: Bounds | undefined, b: Bounds | undefined): boolean =>
@@ -71,7 +71,7 @@ export function offset(
   kernel.addPaths(pathsOf(region), joinTypes[join], EndType.Polygon);
   const grown: Paths64 = [];
   kernel.execute(deltaMm * MICROMETRES, grown);
-  return clip(ClipType.Union, grown, []);
+  return clip('union', grown, []);
 }
 
 /** Band of a width round an open line, with round or square ends. */
@@ -88,10 +88,26 @@ export function strip(
   );
   const grown: Paths64 = [];
   kernel.execute(halfWidthMm * MICROMETRES, grown);
-  return clip(ClipType.Union, grown, []);
+  return clip('union', grown, []);
 }
 
-function clip(kind: ClipType, subject: Paths64, other: Paths64): Region {
+const namesOf = {
+  union: ClipType.Union,
+  difference: ClipType.Difference,
+  intersection: ClipType.Intersection,
+} as const;
+
+function clip(name: keyof typeof namesOf, subject: Paths64, other: Paths64): Region {
+  const plain = plainAnswer(name, subject, other);
+  return plain === undefined ? swept(namesOf[name], subject, other) : regionAs(plain, subject, other);
+}
+
+function regionAs({ kind }: PlainAnswer, [first]: Paths64, [second]: Paths64): Region {
+  if (kind === 'nothing') return [];
+  return [{ outer: ringOfPath(first, 1), holes: kind === 'hollow' ? [ringOfPath(second, -1)] : [] }];
+}
+
+function swept(kind: ClipType, subject: Paths64, other: Paths64): Region {
   const kernel = new Clipper64();
   kernel.preserveCollinear = false;
   if (subject.length > 0) kernel.addSubject(subject);
@@ -115,18 +131,25 @@ function polygonsBelow(node: PolyPath64): Polygon[] {
 const childrenOf = (node: PolyPath64): readonly PolyPath64[] =>
   Array.from({ length: node.count }, (_, index) => node.child(index));
 
-function ringFrom(node: PolyPath64, direction: 1 | -1): Ring {
-  const ring = (node.poly ?? []).map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]);
-  return fromLeast(directed(ring, direction));
-}
+const ringFrom = (node: PolyPath64, direction: 1 | -1): Ring => ringOfPath(node.poly ?? [], direction);
+
+const ringOfPath = (path: Path64, direction: 1 | -1): Ring =>
+  fromLeast(
+    directed(
+      path.map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]),
+      direction,
+    ),
+  );
 
 const directed = (ring: Ring, direction: 1 | -1): Ring =>
   signedAreaMm2(ring) * direction >= 0 ? ring : [...ring].reverse();
 
 /** Starts at the corner with the least x, then y, so that equal shapes are equal values. */
 export function fromLeast(ring: Ring): Ring {
-  const least = ring.reduce((best, point, index) => (comparePoints(point, ring[best]) < 0 ? index : best), 0);
-  return [...ring.slice(least), ...ring.slice(0, least)];
+  let least = 0;
+  for (let index = 1; index < ring.length; index += 1)
+    if (comparePoints(ring[index], ring[least]) < 0) least = index;
+  return least === 0 ? ring : [...ring.slice(least), ...ring.slice(0, least)];
 }
 
 const comparePoints = (a: Point, b: Point): number => a[0] - b[0] || a[1] - b[1];

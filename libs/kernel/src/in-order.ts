@@ -1,4 +1,5 @@
 import { Defect } from './defect.js';
+import { laidOver } from './laid-over.js';
 import { success, type Outcome } from './outcome.js';
 
 /** A line of stages: each is given what stands so far and adds one named thing to it. */
@@ -33,7 +34,7 @@ function extended<T extends object, K extends string, V>(
   name: K,
   value: V,
 ): T & Readonly<Record<K, V>> {
-  const all = { ...soFar, [name]: value };
+  const all = laidOver(soFar, { [name]: value });
   if (holds(all, name, value)) return all;
   throw new Defect(`Stage ${name} left nothing behind`);
 }

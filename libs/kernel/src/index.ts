@@ -26,6 +26,7 @@ export {
   type ProblemCode,
 } from './problem.js';
 export { isKnown, type Known } from './known.js';
+export { laidOver } from './laid-over.js';
 export { liesWithin, rangeInWords, type Range } from './range.js';
 export { randomStream, type RandomStream } from './random.js';
 export { problemWords } from './problem-words.js';

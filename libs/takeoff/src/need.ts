@@ -1,4 +1,4 @@
-import { pointer, problem, type Problem, type ThreePoint } from '#lib/kernel';
+import { pointer, problem, type Problem, type ThreePoint, laidOver } from '#lib/kernel';
 import { assumed, entered, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { purchaseFigure, requiredFigure } from './quantities.js';
@@ -80,8 +80,7 @@ export function needOf(request: NeedRequest, at: string): Need {
   const wasteFraction = wasteFigure(request, at);
   const required = requiredFigure(net, wasteFraction);
   const purchase = purchaseOf(request, required, at);
-  return {
-    ...variantOf(request),
+  return laidOver(variantOf(request), {
     id: request.id,
     title: request.title,
     unit: request.unit,
@@ -91,7 +90,7 @@ export function needOf(request: NeedRequest, at: string): Need {
     required,
     ...(purchase === undefined ? {} : { purchase }),
     range: rangeOf(request, net.value, wasteFraction.value),
-  };
+  });
 }
 
 /** Only the fields that say which form is meant, and only those that are given. */
@@ -151,7 +150,7 @@ function rangeOf({ netRange, wasteRange }: NeedRequest, net: number, waste: numb
 }
 
 /** The same need in another number of packs, once somebody has chosen them. */
-export const boughtAs = (need: Need, purchase: Figure): Need => ({ ...need, purchase });
+export const boughtAs = (need: Need, purchase: Figure): Need => laidOver(need, { purchase });
 
 export function faultsOfNeed(request: NeedRequest, at: string): readonly Problem[] {
   const net = valueOf(request.netQuantity);

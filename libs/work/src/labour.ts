@@ -6,6 +6,7 @@ import {
   type Outcome,
   type Problem,
   type ThreePoint,
+  laidOver,
 } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
@@ -72,13 +73,11 @@ function withStates(amounts: DriverAmounts, { condition, skin }: OperationFlags)
   const opened = skin === 'inject' || skin === 'closed' ? 0 : (amounts['opened-m2'] ?? 0);
   const places = { 'injected-place': amounts['injected-place'] ?? (skin === 'inject' ? 1 : 0) };
   const isTold = stateDrivers.some((driver) => amounts[driver] !== undefined);
-  if (isTold) return { ...amounts, ...places };
-  return {
-    ...amounts,
-    ...places,
+  if (isTold) return laidOver(amounts, places);
+  return laidOver(laidOver(amounts, places), {
     [condition === 'wet-bonded' ? 'held-skin-m2' : 'loose-skin-m2']: opened,
     [condition === 'wet-rotten' ? 'loose-core-m2' : 'held-core-m2']: opened,
-  };
+  });
 }
 
 const stateDrivers = ['loose-skin-m2', 'held-skin-m2', 'loose-core-m2', 'held-core-m2'] as const;

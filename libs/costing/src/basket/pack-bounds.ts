@@ -1,5 +1,12 @@
 import { wholePackCount, type MaterialVariant } from '#lib/takeoff';
-import { isHardenerOf, type BasketPlan, type Demand, type Good, type Offer } from './plan-parts.js';
+import {
+  isHardenerOf,
+  type BasketPlan,
+  type Demand,
+  type Good,
+  type Offer,
+  type Tier,
+} from './plan-parts.js';
 import type { ResinMatch } from './basket-request.js';
 import type { SupplierTerms } from './supplier-terms.js';
 
@@ -76,18 +83,40 @@ const inStock = ({ pack: { stock = Number.POSITIVE_INFINITY } }: Offer, { ofUse,
 function limitedTo(offer: Offer, counts: Counts): readonly Offer[] {
   const { ofUse, most } = inStock(offer, counts);
   return withTiers(
-    { ...offer, mostOfUse: ofUse },
-    offer.tiers.map((tier) => ({ ...tier, upTo: Math.min(tier.upTo, most) })),
+    offer,
+    ofUse,
+    offer.tiers.map((tier) => upTo(tier, most)),
   );
 }
 
+const upTo = ({ from, upTo: before, price, minor }: Tier, most: number): Tier => ({
+  from,
+  upTo: Math.min(before, most),
+  price,
+  minor,
+});
+
 /** An offer by the prices that can be reached; the most packs follow from them. */
-function withTiers(offer: Offer, tiers: Offer['tiers']): readonly Offer[] {
+function withTiers(
+  { pack, supplier, good, cutFee }: Offer,
+  mostOfUse: number,
+  tiers: Offer['tiers'],
+): readonly Offer[] {
   const reached = tiers.filter(({ from, upTo }) => from <= upTo);
   const mostPacks = Math.max(0, ...reached.map(({ upTo }) => upTo));
   return mostPacks === 0
     ? []
-    : [{ ...offer, tiers: reached, mostPacks, mostOfUse: Math.min(offer.mostOfUse, mostPacks) }];
+    : [
+        {
+          pack,
+          supplier,
+          good,
+          mostOfUse: Math.min(mostOfUse, mostPacks),
+          mostPacks,
+          tiers: reached,
+          cutFee,
+        },
+      ];
 }
 
 /**
@@ -104,10 +133,8 @@ export function affordable(
     const own = goods[offer.good].arcs.reduce((sum, { demand }) => sum + (least?.[demand] ?? 0), 0);
     return withTiers(
       offer,
-      offer.tiers.map((tier) => ({
-        ...tier,
-        upTo: Math.min(tier.upTo, packsFor(minor - all + own, tier.minor)),
-      })),
+      offer.mostOfUse,
+      offer.tiers.map((tier) => upTo(tier, packsFor(minor - all + own, tier.minor))),
     );
   });
 }

@@ -72,6 +72,10 @@ export function orderOf(plan: BasketPlan, purchase: Purchase): BasketOrder {
   };
 }
 
+/** The orders alone, for whoever shows no lines and no leftovers. */
+export const ordersOf = (plan: BasketPlan, purchase: Purchase): readonly SupplierOrder[] =>
+  priced(plan, purchase).orders.map(({ shown }) => shown());
+
 export interface Judgement {
   readonly totalMinor: bigint;
   /** Below some minimum order. */

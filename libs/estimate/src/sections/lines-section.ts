@@ -1,3 +1,4 @@
+import { laidOver } from '#lib/kernel';
 import { sectionTitles, type CostLine, type CostRollUp, type Section } from '#lib/costing';
 import type { Need } from '#lib/takeoff';
 import type { LabourWork, WorkedHours } from '../stages/labour-stage.js';
@@ -11,14 +12,13 @@ export function linesSection(
 ): readonly EstimateLine[] {
   const worked = new Map(operations.map((operation) => [`labour-${operation.code}`, operation]));
   const needed = new Map(needs.map((need) => [`material-${need.id}`, need]));
-  return rollUp.lines.map((line) => ({
-    ...lineOf(line, needed.get(line.code)),
-    ...hoursOf(worked.get(line.code)),
-  }));
+  return rollUp.lines.map((line) =>
+    laidOver(lineOf(line, needed.get(line.code)), hoursOf(worked.get(line.code))),
+  );
 }
 
 const hoursOf = (operation: WorkedHours | undefined): Pick<EstimateLine, 'hours'> =>
-  operation === undefined ? {} : { hours: { ...operation.hours, mean: operation.meanH } };
+  operation === undefined ? {} : { hours: laidOver(operation.hours, { mean: operation.meanH }) };
 
 const kinds: Readonly<Record<Section, EstimateLine['kind']>> = {
   labour: 'labour',

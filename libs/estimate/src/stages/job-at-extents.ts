@@ -107,7 +107,10 @@ function goodsAt(
     if (line.partOrLabour !== 'part') continue;
     const there = Number(line.amount.amount) * packFactor(line, useFactor(context, line, change));
     amount += there;
-    variance += OWN_SHARE * there ** 2 * triangularVariance({ ...line.spread, likely: 1 });
+    variance +=
+      OWN_SHARE *
+      there ** 2 *
+      triangularVariance({ low: line.spread.low, likely: 1, high: line.spread.high });
   }
   return { amount, variance };
 }

@@ -1,4 +1,4 @@
-import { mapValue, type Outcome } from '#lib/kernel';
+import { mapValue, type Outcome, laidOver } from '#lib/kernel';
 import { labourFor, type OperationFlags, type OperationHours } from '#lib/work';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { h } from '#lib/units';
@@ -42,11 +42,12 @@ function labourWork(
 ): LabourWork {
   const figures = driverFiguresOf(quantities);
   return {
-    operations: operations.map((operation) => ({
-      ...operation,
-      driverFigure: figures[operation.driver] ?? amountFigure(operation, visits),
-      isOwn: isOwnWork(job, operation.code),
-    })),
+    operations: operations.map((operation) =>
+      laidOver(operation, {
+        driverFigure: figures[operation.driver] ?? amountFigure(operation, visits),
+        isOwn: isOwnWork(job, operation.code),
+      }),
+    ),
     meanH: sumOf(
       'h',
       'hours of work',

@@ -1,5 +1,5 @@
 import type { FabricLayer, Reinforcement, ResinSystem } from '#lib/catalogue';
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { problem, refusal, success, type Outcome, type Problem, laidOver } from '#lib/kernel';
 import type { ResinConstants } from '../ply/constituents.js';
 import { defaultFraction, type FractionKind } from '../ply/default-fractions.js';
 import { numberFaults } from '#lib/asking';
@@ -158,10 +158,9 @@ const kindOf = (layer: FabricLayer, layers: readonly FabricLayer[]): FractionKin
 
 /** The layers keep the proportions of their usual fractions, scaled so that the fabric as a whole has its own. */
 function withFractions(layers: readonly FabricLayer[], whole: number): readonly Piece[] {
-  const usual = layers.map((layer) => ({
-    ...layer,
-    fibreMassFraction: defaultFraction(kindOf(layer, layers), 'hand-simple').value,
-  }));
+  const usual = layers.map((layer) =>
+    laidOver(layer, { fibreMassFraction: defaultFraction(kindOf(layer, layers), 'hand-simple').value }),
+  );
   const scale = whole / stackFibreFraction(usual);
   return usual.map((layer) => ({ ...layer, fibreMassFraction: layer.fibreMassFraction * scale }));
 }

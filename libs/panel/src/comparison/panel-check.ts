@@ -1,4 +1,13 @@
-import { andThen, pointer, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
+import {
+  andThen,
+  pointer,
+  problem,
+  refusal,
+  success,
+  unlessProblems,
+  type Outcome,
+  laidOver,
+} from '#lib/kernel';
 import { answeredIn, assumptionFrom, practice, type Assumption, type Default } from '#lib/asking';
 import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
 import { inWords, type PanelCheckItem, type ReasonedCheck } from './check.js';
@@ -252,7 +261,7 @@ function checked(request: PanelCheckRequest, plates: PlateSource): PanelCheck {
 }
 
 const explained = ({ item, why }: ReasonedCheck): ExplainedCheck =>
-  why === undefined ? item : { ...item, why };
+  why === undefined ? item : laidOver(item, { why });
 
 function derivationsOf(
   checks: readonly ReasonedCheck[],

@@ -1,3 +1,4 @@
+import { laidOver } from '#lib/kernel';
 import { fraction, mm, mPa, newton, nmm, nPerMm } from '#lib/units';
 import { answeredIn, assumedIn } from '#lib/asking';
 import { computeChecked, defineFormula, derived, entered, type Figure } from '#lib/provenance';
@@ -350,7 +351,7 @@ export function plateFigures(state: AnalysedState, { load, stiffness, working }:
     title: 'Section per unit width by layers',
     symbol,
     cite: { source: 'ZENKERT-1995', clause: '§3.1' },
-    inputs: { ...state.figures.sizes, coreShearModulus: state.figures.coreShearModulus },
+    inputs: laidOver(state.figures.sizes, { coreShearModulus: state.figures.coreShearModulus }),
   });
   const field = state.name === 'opened' ? '/opened' : '/panel';
   return {
