@@ -36,10 +36,12 @@ export function slotClock(request: CalendarRequest, times: WorkTimes, days: numb
   const works = new Uint8Array(count);
   const workday = new Int32Array(count);
   let [worked, wasWorking] = [-1, false];
+  const repeats = isAlikeEveryWeek(request, times) ? WEEK : count;
   for (let slot = 0; slot < count; slot += 1) {
-    const epochMs = startMs + slot * SLOT_MS;
-    const localMs = epochMs + offset(epochMs) * 60_000;
-    const isWorking = worksAt(localMs, times);
+    const isWorking =
+      slot < repeats
+        ? worksAt(localMsOf(startMs + slot * SLOT_MS, offset), times)
+        : works[slot - repeats] === 1;
     if (isWorking && !wasWorking) worked += 1;
     works[slot] = isWorking ? 1 : 0;
     workday[slot] = isWorking ? worked : worked + 1;
@@ -47,6 +49,16 @@ export function slotClock(request: CalendarRequest, times: WorkTimes, days: numb
   }
   return { startMs, count, offset, works, workday };
 }
+
+const WEEK = (7 * 24) / SLOT_H;
+
+/** Where no clock is changed and nobody is away. */
+const isAlikeEveryWeek = (
+  { timeZone, forecast }: Pick<CalendarRequest, 'timeZone' | 'forecast'>,
+  { daysOff = [] }: WorkTimes,
+): boolean => timeZone === undefined && forecast === undefined && daysOff.length === 0;
+
+const localMsOf = (epochMs: number, offset: ZoneOffset): number => epochMs + offset(epochMs) * 60_000;
 
 /** The moment a local date begins. */
 export function localMidnight(date: string, offset: ZoneOffset): number {

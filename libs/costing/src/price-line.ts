@@ -59,6 +59,8 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
     amount,
     depreciation: depreciation?.amount ?? { minor: 0n, currency },
     line: {
+      // Its first field is written out: after a leading spread every further one would give each line a shape of its own.
+      code: request.code,
       ...described(request),
       quantity: quantityOf(figures, decimalString(charged)),
       unitRate: {
@@ -122,7 +124,6 @@ const averageRate = (price: Decimal, charged: Decimal): Decimal =>
       );
 
 type Described =
-  | 'code'
   | 'section'
   | 'title'
   | 'stage'
@@ -137,7 +138,6 @@ type Described =
   | 'note';
 
 const described = (request: LineRequest): Pick<CostLine, Described> => ({
-  code: request.code,
   section: request.section,
   title: request.title,
   ...(request.stage === undefined ? {} : { stage: request.stage }),

@@ -9,7 +9,7 @@ import { jobOf, type Job } from './job/job.js';
 import { keptWork, type KeptWork } from './kept-work.js';
 import { workOutClosed, type ClosedJob } from './ladder/closed-job.js';
 import { cardsFor, offIn } from './ladder/hardware.js';
-import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
+import { ladderOf, type LadderWork, type RungsShown } from './ladder/method-ladder.js';
 import { besideOpening } from './ladder/beside-opening.js';
 import { openedZones, withBesides } from './ladder/opened-places.js';
 import { takingRung } from './ladder/taking-rung.js';
@@ -43,7 +43,7 @@ export const estimate = (
   engineVersion: string,
 ): Outcome<EstimateWithWhy> =>
   andThen(jobOf(record, catalogue), (job) =>
-    mapValue(workedWay(job, keptWork()), (worked) => {
+    mapValue(workedWay(job, keptWork(), 'all'), (worked) => {
       const { estimate: body, derivations } =
         worked.kind === 'opened'
           ? documentOf(worked.work, engineVersion)
@@ -57,8 +57,8 @@ export type WorkedWay =
   | { readonly kind: 'opened'; readonly work: WorkedJob }
   | { readonly kind: 'closed'; readonly work: ClosedJob };
 
-export const workedWay = (job: Job, kept: KeptWork): Outcome<WorkedWay> =>
-  andThen(ladderOf(job, kept), (ladder): Outcome<WorkedWay> =>
+export const workedWay = (job: Job, kept: KeptWork, shown: RungsShown): Outcome<WorkedWay> =>
+  andThen(ladderOf(job, kept, shown), (ladder): Outcome<WorkedWay> =>
     ladder.chosen.method.reach === 'opening'
       ? mapValue(workOut(takingRung(job, ladder.chosen), ladder), (work) => ({ kind: 'opened', work }))
       : mapValue(workOutClosed(job, ladder), (work) => ({ kind: 'closed', work })),

@@ -83,7 +83,7 @@ function triedOf(
   };
   const job = jobOf(changed, catalogue);
   if (!job.ok) return refusal(...below(at, job.problems));
-  const worked = mapValue(workedWay(job.value, kept), triedWay);
+  const worked = mapValue(workedWay(job.value, kept, 'planned'), triedWay);
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
   return success({
     code,

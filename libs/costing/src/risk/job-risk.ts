@@ -218,15 +218,11 @@ function tablesOf({ extents, law, newAreas, absentPerDayWorked }: JobRiskRequest
     extents.map(({ extentFactor }) => extentFactor),
     factors,
   );
-  const column = (name: Column): Float64Array => {
-    const known = extents.map((extent) => extent[name]);
-    return places.map((place) => {
-      const cell = Math.floor(place);
-      return cell + 1 < known.length
-        ? known[cell] + (place - cell) * (known[cell + 1] - known[cell])
-        : known[known.length - 1];
-    });
-  };
+  const column = (name: Column): Float64Array =>
+    valuesAt(
+      places,
+      extents.map((extent) => extent[name]),
+    );
   return {
     extents: factors,
     counts: poissonLevels(newAreas.expected),
@@ -244,6 +240,19 @@ function tablesOf({ extents, law, newAreas, absentPerDayWorked }: JobRiskRequest
     },
     recorded: recordedOf(extents),
   };
+}
+
+/** Straight between the planned extents, level beyond the last. */
+function valuesAt(places: Float64Array, known: readonly number[]): Float64Array {
+  const last = known.length - 1;
+  const values = new Float64Array(places.length);
+  for (let level = 0; level < places.length; level += 1) {
+    const place = places[level];
+    const cell = Math.floor(place);
+    values[level] =
+      cell < last ? known[cell] + (place - cell) * (known[cell + 1] - known[cell]) : known[last];
+  }
+  return values;
 }
 
 const recordedOf = (extents: readonly JobAtExtent[]): JobAtExtent =>

@@ -19,20 +19,17 @@ import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
 import { openedIn } from './opened-in.js';
 import { takingRung } from './taking-rung.js';
 
+/** What stands against carrying out a rung that suits the place. */
+export type Against = (rung: JudgedRung) => Reason | undefined;
+
 /**
  * Rungs that suit the place and still cannot be carried out, by what their own cut shows: it does not get at the bad core,
- * or nothing presses what is bedded in it. Worked out before anything is priced.
+ * or nothing presses what is bedded in it. Worked out before anything is priced, for the rungs that are asked about.
  */
-export function refutedBy(
-  job: Job,
-  ladder: JobLadder,
-  extent: ExtentWork,
-  kept: KeptWork,
-): ReadonlyMap<RungCode, Reason> {
+export function refutedBy(job: Job, ladder: JobLadder, extent: ExtentWork, kept: KeptWork): Against {
   const known = new Map<string, Reason | undefined>();
-  const refuted = new Map<RungCode, Reason>();
-  for (const rung of ladder.governing.rungs) {
-    if (rung.method.reach !== 'opening' || rung.verdict === 'unfit') continue;
+  return (rung) => {
+    if (rung.method.reach !== 'opening' || rung.verdict === 'unfit') return undefined;
     const zones = openedIn(combinationWith(ladder, rung.method.code), extent.zones);
     const taken = takingRung(job, rung);
     const { access, skin, flangeMm } = taken.answers.method;
@@ -44,11 +41,17 @@ export function refutedBy(
       ...zones.map(({ id }) => id),
     ].join();
     if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, scopeOf(taken, zones, kept)));
-    const reason = known.get(key);
-    if (reason !== undefined) refuted.set(rung.method.code, reason);
-  }
-  return refuted;
+    return known.get(key);
+  };
 }
+
+export const reasonsAmong = (rungs: readonly JudgedRung[], against: Against): ReadonlyMap<RungCode, Reason> =>
+  new Map(
+    rungs.flatMap((rung): [RungCode, Reason][] => {
+      const reason = against(rung);
+      return reason === undefined ? [] : [[rung.method.code, reason]];
+    }),
+  );
 
 function reasonAgainst(job: Job, { method }: JudgedRung, scope: Outcome<ScopeWork>): Reason | undefined {
   if (!scope.ok) return noCut(scope.problems.map(detailOf).join(' '));

@@ -5,6 +5,7 @@ import {
   leakRemedies,
   rungNamed,
   withoutRungs,
+  type DeckFacts,
   type JobLadder,
   type JudgedRung,
   type PlaceChoice,
@@ -15,7 +16,7 @@ import type { Job } from '../job/job.js';
 import { keptWork, type KeptWork } from '../kept-work.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { nothingFound } from '../stages/scope-stage.js';
-import { refutedBy } from './carried-out.js';
+import { reasonsAmong, refutedBy, type Against } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
 import { leakCauseIn } from './leak-work.js';
 import { isPlugsAtFittings, placesOf } from './places.js';
@@ -33,10 +34,13 @@ export interface LadderWork {
   readonly kept: KeptWork;
 }
 
+/** Whether somebody is shown every rung; who wants the planned one alone is spared the cuts of the others. */
+export type RungsShown = 'all' | 'planned';
+
 /** Judges the ladder and takes the rung that the record names, or the recommended one; an unfit one is refused with its reason. */
-export function ladderOf(job: Job, kept: KeptWork): Outcome<LadderWork> {
+export function ladderOf(job: Job, kept: KeptWork, shown: RungsShown): Outcome<LadderWork> {
   const extent = mappedExtent(job, kept);
-  const judged = judgedWith(job, extent, kept);
+  const judged = judgedWith(job, extent, { kept, shown });
   if (!judged.ok) return judged;
   const { ladder } = judged.value;
   const named = namedIn(job.record.method, ladder);
@@ -56,13 +60,13 @@ export function ladderOf(job: Job, kept: KeptWork): Outcome<LadderWork> {
 /** The ladder alone, before anything is chosen: also where no rung is fit. */
 export function judgedLadder(job: Job): Outcome<Pick<LadderWork, 'ladder' | 'extent'>> {
   const kept = keptWork();
-  return judgedWith(job, mappedExtent(job, kept), kept);
+  return judgedWith(job, mappedExtent(job, kept), { kept, shown: 'all' });
 }
 
 function judgedWith(
   job: Job,
   extent: Outcome<ExtentWork>,
-  kept: KeptWork,
+  { kept, shown }: { readonly kept: KeptWork; readonly shown: RungsShown },
 ): Outcome<Pick<LadderWork, 'ladder' | 'extent'>> {
   const places = placesOf(job, extent.ok ? extent.value.zones : []);
   const [first, ...others] = places;
@@ -70,10 +74,33 @@ function judgedWith(
     return extent.ok ? refusal(nothingBad(job)) : extent;
   const deck = deckFactsOf(job, places);
   const ladder = jobLadder(deck, [first, ...others]);
+  if (!extent.ok) return success({ ladder });
+  const against = refutedBy(job, ladder, extent.value, kept);
   return success({
-    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value, kept)) : ladder,
-    ...(extent.ok ? { extent: extent.value } : {}),
+    ladder:
+      shown === 'all'
+        ? withoutRungs(ladder, deck, reasonsAmong(ladder.governing.rungs, against))
+        : standing(job.record.method, ladder, { deck, against }),
+    extent: extent.value,
   });
+}
+
+interface Standing {
+  readonly deck: DeckFacts;
+  readonly against: Against;
+}
+
+/** Until what is named and what is recommended can be carried out, or nothing is left. */
+function standing(
+  method: MethodChoice | undefined,
+  ladder: JobLadder,
+  { deck, against }: Standing,
+): JobLadder {
+  const chosen = [namedIn(method, ladder), ladder.recommended].flatMap((rung) => rung ?? []);
+  const reasons = reasonsAmong(chosen, against);
+  return reasons.size === 0
+    ? ladder
+    : standing(method, withoutRungs(ladder, deck, reasons), { deck, against });
 }
 
 /** A few plugs beside fittings map nothing: they speak for those holes alone. */

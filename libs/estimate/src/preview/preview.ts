@@ -41,7 +41,7 @@ const MOST_TRIED = 3;
  */
 export const previewOf = (record: DefectRecord, catalogue: Catalogue): Outcome<EstimatePreview> =>
   andThen(jobOf(record, catalogue), (job) =>
-    andThen(ladderOf(job, keptWork()), (ladder) =>
+    andThen(ladderOf(job, keptWork(), 'planned'), (ladder) =>
       ladder.chosen.method.reach === 'opening'
         ? mapValue(workOutRoughly(takingRung(job, ladder.chosen), ladder), previewFrom)
         : mapValue(workOutClosed(job, ladder), closedPreview),

@@ -99,10 +99,7 @@ function scheduled(job: Job, found: CalendarWithScenarios, { extents }: Asked): 
   const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
     const extent = cellsUpTo(extents, extentFactor);
     const [hours, wait] = [cellsUpTo(paces, pace), cellsUpTo(waitQuantiles, waitQuantile)];
-    return {
-      calendarDays: between(tables.calendarDays, size, { extent, hours, wait }),
-      workingDays: between(tables.workingDays, size, { extent, hours, wait }),
-    };
+    return between(tables, size, { extent, hours, wait });
   };
   const meanOf = (name: keyof ScenarioDays): number =>
     MIDDLES.reduce((sum, quantile) => sum + daysAt(1, 1, quantile)[name] / MIDDLES.length, 0);
@@ -158,22 +155,24 @@ interface Place {
   readonly wait: number;
 }
 
-/** Straight between the eight neighbours in a table of three axes; without objects, because the risk looks up thousands of places. */
+/** Straight between the eight neighbours in tables of three axes; the risk looks up thousands of places. */
 function between(
-  table: Float64Array,
+  tables: Readonly<Record<keyof ScenarioDays, Float64Array>>,
   [extents, rows, columns]: readonly [number, number, number],
   { extent, hours, wait }: Place,
-): number {
+): ScenarioDays {
   const [x, y, z] = [below(extent, extents), below(hours, rows), below(wait, columns)];
-  const [shareX, shareY, shareZ] = [extent - x, hours - y, wait - z];
-  let sum = 0;
+  let [calendarDays, workingDays] = [0, 0];
   for (let corner = 0; corner < 8; corner += 1) {
     const [dx, dy, dz] = [corner & 1, (corner >> 1) & 1, corner >> 2];
-    const weight = shareOf(shareX, dx) * shareOf(shareY, dy) * shareOf(shareZ, dz);
+    const weight = shareOf(extent - x, dx) * shareOf(hours - y, dy) * shareOf(wait - z, dz);
+    if (weight === 0) continue;
     const row = Math.min(extents - 1, x + dx) * rows + Math.min(rows - 1, y + dy);
-    sum += weight * table[row * columns + Math.min(columns - 1, z + dz)];
+    const cell = row * columns + Math.min(columns - 1, z + dz);
+    calendarDays += weight * tables.calendarDays[cell];
+    workingDays += weight * tables.workingDays[cell];
   }
-  return sum;
+  return { calendarDays, workingDays };
 }
 
 /** The last cell of an axis has a neighbour above it, unless the axis has one cell alone. */

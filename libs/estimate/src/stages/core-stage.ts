@@ -72,10 +72,23 @@ const ofRecord = (found: Problem): Problem =>
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
 const QUICK_WORK = 20;
 
-/** The stack of a record before its openings are known: layers, camber and flush do not depend on the area. */
+type CoreAnswers = Job['answers']['core'];
+type StacksBySkin = Map<string, StackPlan | undefined>;
+const stacksOf = new WeakMap<CoreAnswers, StacksBySkin>();
+
+/**
+ * The stack of a record before its openings are known: layers, camber and flush do not depend on the area. Every rung asks
+ * for it several times over; but for the skin, the rungs of a record have everything about their core in common.
+ */
 export function stackFor(job: Job): StackPlan | undefined {
-  const planned = planStack({ ...stackAsked(job), areaM2: 0 });
-  return planned.ok ? planned.value : undefined;
+  const skin = job.answers.method.skin.value;
+  const known: StacksBySkin = stacksOf.get(job.answers.core) ?? new Map();
+  stacksOf.set(job.answers.core, known);
+  if (!known.has(skin)) {
+    const planned = planStack({ ...stackAsked(job), areaM2: 0 });
+    known.set(skin, planned.ok ? planned.value : undefined);
+  }
+  return known.get(skin);
 }
 
 const stackAsked = (job: Job): Omit<StackRequest, 'areaM2'> => ({
