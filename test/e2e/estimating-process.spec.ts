@@ -159,7 +159,7 @@ describe('process over HTTP', () => {
         'laminate-m2': 1.5,
         'faired-m2-cycle': 6,
         'hole': 8,
-        'fitting-small': 2,
+        'fitting-off-h': 1,
       },
       flags: {
         skin: 'relay',

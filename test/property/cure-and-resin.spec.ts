@@ -368,7 +368,7 @@ describe('calendar', () => {
       'primed-m2-coat': small,
       'topcoat-m2-coat': small,
       'hole': fc.nat(40),
-      'fitting-small': fc.nat(8),
+      'fitting-on-h': fc.nat(8),
     }),
   });
 

@@ -30,7 +30,8 @@ const job: CalendarRequest = {
     'finish-m2': 2,
     'nonskid-m2': 2,
     'hole': 8,
-    'fitting-small': 2,
+    'fitting-off-h': 1,
+    'fitting-on-h': 1.5,
   },
   flags: {
     skin: 'relay',

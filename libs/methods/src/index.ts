@@ -22,6 +22,7 @@ export {
   sealantVolume,
   washerPressure,
 } from './hardware/formulas.js';
+export { fittingHours, type FittingHours, type FittingTimes } from './hardware/hours.js';
 export {
   cardFaults,
   fittingCard,

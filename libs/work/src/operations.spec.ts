@@ -27,7 +27,9 @@ const quotedSection = {
   'finish-m2': 4,
   'nonskid-m2': 4,
   'hole': 24,
-  'fitting-small': 6,
+  'fitting-off-h': 3,
+  'fitting-on-h': 3.5,
+  'fitting-helped-h': 3.5,
 };
 const totalOf = (amounts: Parameters<typeof labourFor>[0], choices: OperationFlags) => {
   const outcome = labourFor(amounts, choices);

@@ -2,6 +2,7 @@ import {
   caulkPerM2,
   clampLoad,
   fittingCard,
+  fittingHours,
   flangeForTaper,
   gapVolume,
   holesPerM2,
@@ -23,6 +24,7 @@ import {
   washerPressure,
 } from '#lib/methods';
 import { planUpwardPress, skinLift, upwardForce } from '#lib/press';
+import { operations } from '#lib/work';
 import type { PublishedCase } from '../published-case.js';
 
 type Given = Readonly<Record<string, number>>;
@@ -438,6 +440,23 @@ export const hardware: readonly PublishedCase[] = [
     unit: '1',
     printed: '3',
     ours: () => usualCards['fill'].fasteners,
+  }),
+];
+
+const bedding = operations.find(({ code }) => code === 'spot-bed')?.hours ?? { likely: Number.NaN };
+
+/** Fourteen feet: two pulpits of four and six stanchions. */
+export const rows: readonly PublishedCase[] = [
+  methods({
+    id: 'methods-row-of-feet',
+    title: 'Fourteen rail feet bedded and bolted on prepared holes',
+    source: 'METHODS-HOURS',
+    locus: 'two pulpits and six stanchions: holes tapped 1 h, set nearly 3 h',
+    unit: 'h',
+    printed: '4',
+    ours: () =>
+      fittingHours(Array.from({ length: 14 }, () => card('stanchion', 75))).onH * bedding.likely,
+    tolerance: { absolute: 2, because: 'a day of one boatbuilder; 3 to 6 h are taken as its range, from memory' },
   }),
 ];
 

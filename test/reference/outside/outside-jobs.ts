@@ -79,7 +79,7 @@ const FINISH = [
   'nonskid',
 ] as const;
 const OVERLAY = ['overlay-off-screwed', 'overlay-scrape-screwed', 'overlay-fill-holes'] as const;
-const REFIT = ['refit-small', 'refit-large', 'final-check', 'clean-up'] as const;
+const REFIT = ['refit-fittings', 'refit-second-person', 'final-check', 'clean-up'] as const;
 
 /** What each job was quoted or told for with all or part of its structure. */
 const structures: readonly OutsideJob[] = [

@@ -293,6 +293,12 @@ export class FittingDto implements FittingRecord {
 
   @Asked(fittingQuestions.insertMm)
   readonly insertMm?: number;
+
+  @Asked(fittingQuestions.offH)
+  readonly offH?: number;
+
+  @Asked(fittingQuestions.onH)
+  readonly onH?: number;
 }
 
 export class CauseDto implements CauseRecord {

@@ -1395,7 +1395,7 @@ export interface Offer {
   /** Without tax, overhead and profit inside. */
   readonly unitRates: readonly {
     /** Code of the rate. */
-    readonly code: 'opened-m2' | 'cut-m' | 'hole' | 'fitting-small' | 'fitting-large' | 'visit';
+    readonly code: 'opened-m2' | 'cut-m' | 'hole' | 'fitting-h' | 'visit';
     /** What the rate is for. */
     readonly what: string;
     /** Unit that it is paid by. */

@@ -20,6 +20,8 @@ const given = ({
   plateMm,
   plateThicknessMm,
   insertMm,
+  offH,
+  onH,
 }: FittingRecord): Partial<FittingStated> =>
   Object.fromEntries(
     Object.entries({
@@ -31,6 +33,8 @@ const given = ({
       plateMm,
       plateThicknessMm,
       insertMm,
+      offH,
+      onH,
     }).filter(([, value]) => value !== undefined),
   );
 

@@ -82,7 +82,7 @@ describe('the leak is stopped by lines of its own where nothing else in the plan
   test.each([
     ['hull-deck-joint', ['joint-grind', 'joint-tape']],
     ['crack', ['crack-grind', 'crack-tape']],
-    ['chainplate', ['slot-fill', 'slot-seal']],
+    ['chainplate', ['hardware-off', 'slot-fill', 'refit-fittings']],
   ] as const)('%s', (leak, codes) => {
     const made = answered(aRecord({ zones: [rotten], cause: { cause: 'unknown', leak }, pricing: quick }));
     expect(codes.every((code) => hours(made, code) > 0)).toBe(true);

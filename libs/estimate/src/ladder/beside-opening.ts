@@ -3,11 +3,11 @@ import { sumOf, type Figure } from '#lib/provenance';
 import type { ResinStepRequest } from '#lib/resin';
 import type { NeedRequest } from '#lib/takeoff';
 import type { Job } from '../job/job.js';
-import { largeKinds, type JobQuantities } from '../stages/labour-drivers.js';
+import type { JobQuantities } from '../stages/labour-drivers.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
-import { cardsFor, pottedCards, pottingSteps, type FittingOff } from './hardware.js';
+import { cardsFor, fittingsBeside, pottedCards, pottingSteps, type FittingOff } from './hardware.js';
 import { leakWork } from './leak-work.js';
-import { counted, placeWork } from './place-work.js';
+import { counted, framesIn, placeWork } from './place-work.js';
 
 /** Places that are mended closed while the deck is open elsewhere: their own work, and a set-up that is paid already. */
 export interface BesideWork {
@@ -40,6 +40,11 @@ export function besideOpening(
   const work = placeWork(job, places);
   const off = fittingsOff(places, offAnyway);
   const cards = cardsFor(job, off);
+  const withHours = fittingsBeside(
+    job,
+    offAnyway.map(({ id }) => ({ id, isOnOpening: true })),
+    { off, unlisted: [...leak.unlisted, ...framesIn(job.record, places)] },
+  );
   return {
     steps: [...pottingSteps(job, pottedCards(cards)), ...work.steps, ...leak.steps],
     plies: [...work.plies, ...leak.plies],
@@ -48,7 +53,8 @@ export function besideOpening(
     off,
     added: (quantities) => ({
       ...quantities,
-      ...withFittings(quantities, cards),
+      holes: holesWith(quantities, cards),
+      ...withHours(quantities),
       injectedM2: work.injectedM2,
       injectionHoles: work.injectionHoles,
       besides: { ...quantities.besides, ...work.besides, ...leak.besides },
@@ -56,22 +62,12 @@ export function besideOpening(
   };
 }
 
-type FittingQuantities = Pick<JobQuantities, 'holes' | 'smallFittings' | 'largeFittings'>;
-
-function withFittings(quantities: FittingQuantities, cards: readonly FittingCard[]): FittingQuantities {
-  const large = cards.filter(({ kind }) => largeKinds.includes(kind)).length;
-  const holes = pottedCards(cards).reduce((sum, { fasteners }) => sum + fasteners, 0);
-  const more = (one: Figure<'1'>, meaning: string, count: number): Figure<'1'> =>
-    count === 0 ? one : sumOf('1', one.meaning, { opening: one, beside: counted(meaning, count) });
-  return {
-    holes: more(quantities.holes, 'holes beside the opening', holes),
-    smallFittings: more(
-      quantities.smallFittings,
-      'four-bolt fittings beside the opening',
-      cards.length - large,
-    ),
-    largeFittings: more(quantities.largeFittings, 'large fittings beside the opening', large),
-  };
+/** Holes to pot beside the opening are added to its own; hours are those of the cards of all that come off. */
+function holesWith({ holes }: Pick<JobQuantities, 'holes'>, cards: readonly FittingCard[]): Figure<'1'> {
+  const more = pottedCards(cards).reduce((sum, { fasteners }) => sum + fasteners, 0);
+  return more === 0
+    ? holes
+    : sumOf('1', holes.meaning, { opening: holes, beside: counted('holes beside the opening', more) });
 }
 
 const fittingsOff = (

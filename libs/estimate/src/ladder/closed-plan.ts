@@ -5,16 +5,15 @@ import type { Job } from '../job/job.js';
 import {
   circumstancesOf,
   coatsAndCycles,
-  largeKinds,
   noArea,
   noLength,
   noVolume,
   none,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
-import { cardsFor, pottingSteps, type FittingOff } from './hardware.js';
+import { cardsFor, fittingFigures, pottingSteps, type FittingFigures, type FittingOff } from './hardware.js';
 import { leakWork, type LeakWork } from './leak-work.js';
-import { counted, placeWork, taking, type PlaceWork } from './place-work.js';
+import { counted, framesIn, placeWork, taking, type PlaceWork } from './place-work.js';
 import type { RungPlan } from './rung-work.js';
 
 /** Rungs that leave the deck closed: what each place takes, and a set-up that is counted once. */
@@ -26,10 +25,15 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan &
     { edgeWork: 'none' },
     cards.all.map(({ kind }) => kind),
   );
+  const hours = fittingFigures(
+    job,
+    cards.all.map(({ id }) => ({ id, isOnOpening: false })),
+    [...leak.unlisted, ...framesIn(job.record, places)],
+  );
   const plies = [...work.plies, ...leak.plies];
   return {
     job,
-    quantities: withLeak(closedQuantities(job, work, cards), leak),
+    quantities: withLeak(closedQuantities(job, work, { ...cards, hours }), leak),
     flags: closedFlags(job, places),
     steps: [...holeSteps(job, cards), ...work.steps, ...leak.steps],
     core: { sheets: [] },
@@ -69,8 +73,11 @@ export function closedCards(job: Job, places: readonly PlaceChoice[]): ClosedCar
   };
 }
 
-function closedQuantities(job: Job, work: PlaceWork, { all, potted }: ClosedCards): JobQuantities {
-  const isLarge = ({ kind }: FittingCard): boolean => largeKinds.includes(kind);
+function closedQuantities(
+  job: Job,
+  work: PlaceWork,
+  { potted, hours }: ClosedCards & { readonly hours: FittingFigures },
+): JobQuantities {
   const holesOf = (cards: readonly FittingCard[]): number =>
     cards.reduce((sum, { fasteners }) => sum + fasteners, 0);
   return {
@@ -101,14 +108,10 @@ function closedQuantities(job: Job, work: PlaceWork, { all, potted }: ClosedCard
     injectedM2: work.injectedM2,
     injectionHoles: work.injectionHoles,
     holes: counted('holes to dig out and pot', holesOf(potted)),
-    smallFittings: counted('four-bolt fittings off and on', all.filter((card) => !isLarge(card)).length),
-    largeFittings: counted('large fittings off and on', all.filter(isLarge).length),
+    ...hours,
     inserts: none,
     plates: none,
-    besides: {
-      ...work.besides,
-      ...(holesOf(all) === 0 ? {} : { 'bedded-hole': counted('holes to bed anew', holesOf(all)) }),
-    },
+    besides: work.besides,
   };
 }
 

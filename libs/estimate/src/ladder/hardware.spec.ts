@@ -19,6 +19,15 @@ const bought = ({ lines }: Estimate): Readonly<Record<string, number>> =>
       .map(({ code, netQuantity }) => [code.replace('material-hardware-', ''), netQuantity]),
   );
 
+const inShed = { conditions: { shelter: 'shed' } } as const;
+const ofFittings = /^labour-(hardware-off|refit-.*|spot-(fitting-off|clean-holes|bed|second-person))$/;
+const likelyH = ({ lines }: Estimate): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    lines
+      .filter(({ code }) => ofFittings.test(code))
+      .map(({ code, hours }) => [code.replace('labour-', ''), Number(hours?.likely.toFixed(6))]),
+  );
+
 describe('fittings that come off are bought for by their cards:', () => {
   const withWindlass = estimated(
     aRecord({
@@ -26,6 +35,7 @@ describe('fittings that come off are bought for by their cards:', () => {
         { id: 'windlass', kind: 'windlass', at: [1000, 550], baseMm: 260 },
         { id: 'S1', kind: 'stanchion', at: [1000, 200] },
       ],
+      ...inShed,
     }),
   );
 
@@ -54,6 +64,42 @@ describe('fittings that come off are bought for by their cards:', () => {
       ['windlass', true],
       ['S1', false],
     ]);
+  });
+
+  test('the lines charge each by its card: 2 and 7 h of the windlass, 0.5 and 1 h of the stanchion', () => {
+    expect(likelyH(withWindlass)).toEqual({
+      'hardware-off': 2.5,
+      'refit-fittings': 8,
+      'refit-second-person': 0.3 * 8,
+    });
+  });
+
+  test('hours that the record states stand in the lines of an opened deck', () => {
+    const made = estimated(
+      aRecord({ fittings: [{ id: 'W', kind: 'winch', at: [1000, 550], offH: 3, onH: 9 }], ...inShed }),
+    );
+    expect(likelyH(made)).toEqual({
+      'hardware-off': 3,
+      'refit-fittings': 9,
+      'refit-second-person': 2.7,
+    });
+  });
+
+  test('and in those of a deck that stays closed, of which three tenths are cleaning before the holes are dug', () => {
+    const made = estimated(
+      aRecord({
+        zones: [],
+        fittings: [{ id: 'W', kind: 'winch', at: [1000, 550], wetReachMm: 10, offH: 3, onH: 9 }],
+        survey: { readings: [{ kind: 'plug', at: [1010, 560], condition: 'wet-bonded', moisturePercent: 22 }] },
+        ...inShed,
+      }),
+    );
+    expect(likelyH(made)).toEqual({
+      'spot-fitting-off': 3,
+      'spot-clean-holes': 2.7,
+      'spot-bed': 6.3,
+      'spot-second-person': 2.7,
+    });
   });
 
   test('a job without fittings buys no fastenings', () => {

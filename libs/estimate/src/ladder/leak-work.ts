@@ -17,9 +17,11 @@ export interface LeakWork {
   readonly steps: readonly ResinStepRequest[];
   readonly plies: readonly PlyWork[];
   readonly needs: readonly NeedRequest[];
+  /** Kinds of fittings that come off for the leak, whether or not the record lists one. */
+  readonly unlisted: readonly string[];
 }
 
-const nothing: LeakWork = { isTreated: false, besides: {}, steps: [], plies: [], needs: [] };
+const nothing: LeakWork = { isTreated: false, besides: {}, steps: [], plies: [], needs: [], unlisted: [] };
 
 /** A record that names a leaking fitting has named the cause. */
 export const leakCauseIn = ({ cause, fittings }: DefectRecord): LeakCause =>
@@ -108,7 +110,8 @@ const FRAME_SEALANT_L = 0.125;
 const frame = (job: Job): LeakWork => ({
   ...nothing,
   isTreated: true,
-  besides: { 'leak-frame': counted('frame off and bedded anew', 1) },
+  besides: { 'leak-frame': counted('frame whose core is sealed', 1) },
+  unlisted: ['hatch'],
   steps: [
     {
       step: 'undercut',
@@ -129,6 +132,7 @@ const slot = (job: Job): LeakWork => ({
   ...nothing,
   isTreated: true,
   besides: { 'leak-slot': counted('slot filled and cut anew', 1) },
+  unlisted: ['chainplate'],
   steps: [
     {
       step: 'potting',

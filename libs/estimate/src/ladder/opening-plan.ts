@@ -18,12 +18,11 @@ import {
   nothingBesides,
   beyond,
   coveringArea,
-  largeKinds,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
 import { overlaySteps } from '../stages/overlay-needs.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
-import { cardsFor } from './hardware.js';
+import { cardsFor, fittingFigures } from './hardware.js';
 import { besidesOf } from './besides.js';
 import type { RungPlan } from './rung-work.js';
 
@@ -155,7 +154,6 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
   const finishM2 = finishArea(job, fairedM2);
   const nonskidM2 = nonskidArea(job, finishM2);
   const fittings = places.flatMap((place) => place.fittings);
-  const isLarge = ({ kind }: { readonly kind: string }): boolean => largeKinds.includes(kind);
   const extra = Math.max(0, plyCountFor(job) - 2);
   return {
     openedM2,
@@ -185,8 +183,10 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
       fraction(fittings.reduce((n, { holes }) => n + (holes === 'unknown' ? 4 : holes), 0)),
       'holes to pot',
     ),
-    smallFittings: figureOf('1', fraction(fittings.filter((one) => !isLarge(one)).length), 'small fittings'),
-    largeFittings: figureOf('1', fraction(fittings.filter(isLarge).length), 'large fittings'),
+    ...fittingFigures(
+      job,
+      fittings.map(({ id }) => ({ id, isOnOpening: true })),
+    ),
     inserts: figureOf('1', fraction(job.fill === 'solid' ? 0 : fittings.length), 'solid inserts'),
     plates: figureOf('1', fraction(fittings.length), 'backing plates'),
     besides: { ...nothingBesides, ...besidesOf(job, rung, { openedM2, places }) },

@@ -79,8 +79,7 @@ describe('a leak is stopped only by what is done about it:', () => {
     expect(leak.isRemedied).toBe(true);
     expect(lines.map(({ code }) => code)).toEqual(
       expect.arrayContaining([
-        'labour-frame-off',
-        'labour-frame-bed',
+        'labour-frame-ring',
         'material-leak-consumable-sealant-polyurethane',
       ]),
     );

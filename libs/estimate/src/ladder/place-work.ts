@@ -139,8 +139,7 @@ function besidesOfPlaces(
 ): Besides {
   const strips = stripsIn(places);
   const cutM = slotM(places);
-  // A hatch that is named as the leak has its frame off already.
-  const frames = record.cause?.leak !== 'hatch' && strips.some(isAtHatch) ? 1 : 0;
+  const frames = framesIn(record, places).length;
   return {
     'injected-place': counted('places injected', injected.places),
     ...(dried.places === 0
@@ -152,9 +151,13 @@ function besidesOfPlaces(
         }),
     ...(strips.length === 0 ? {} : { 'strip-m': length('strip at the edge', stripM(strips)) }),
     ...(cutM === 0 ? {} : { 'slot-m': length('slot along the strip', cutM) }),
-    ...(frames === 0 ? {} : { 'leak-frame': counted('frame off and bedded anew', frames) }),
+    ...(frames === 0 ? {} : { 'leak-frame': counted('frame whose core is sealed', frames) }),
   };
 }
+
+/** A hatch that is named as the leak has its frame off already. */
+export const framesIn = ({ cause }: Job['record'], places: readonly PlaceChoice[]): readonly string[] =>
+  cause?.leak !== 'hatch' && stripsIn(places).some(isAtHatch) ? ['hatch'] : [];
 
 const DRILL_MM = 3.2;
 

@@ -70,16 +70,10 @@ const rules: readonly RateRule[] = [
   { code: 'cut-m', what: 'Cut, reamed and tapered', unit: 'm', drivers: ['cut-m', 'taper-m'] },
   { code: 'hole', what: 'Hole potted and redrilled', unit: 'each', drivers: ['hole'] },
   {
-    code: 'fitting-small',
-    what: 'Four-bolt fitting taken off and bedded again',
-    unit: 'each',
-    drivers: ['fitting-small'],
-  },
-  {
-    code: 'fitting-large',
-    what: 'Winch, windlass or track taken off and bedded again',
-    unit: 'each',
-    drivers: ['fitting-large'],
+    code: 'fitting-h',
+    what: 'Fitting taken off and bedded again, for each hour of its card',
+    unit: 'h',
+    drivers: ['fitting-off-h', 'fitting-on-h', 'fitting-helped-h'],
   },
   { code: 'visit', what: 'Visit more: set up and pack up', unit: 'day', drivers: ['day'] },
 ];
@@ -109,7 +103,14 @@ const billedFor = ({ context }: TotalsContext, { isOwn, skill, meanH }: WorkedHo
 
 function quantityOf(code: RateRule['code'], { context }: TotalsContext): number {
   const recorded = asRecorded(context.planned);
-  return code === 'visit' ? context.schedule.visits.value : (recorded.drivers[code] ?? 0);
+  switch (code) {
+    case 'visit':
+      return context.schedule.visits.value;
+    case 'fitting-h':
+      return (recorded.drivers['fitting-off-h'] ?? 0) + (recorded.drivers['fitting-on-h'] ?? 0);
+    default:
+      return recorded.drivers[code] ?? 0;
+  }
 }
 
 const chargesPerVisit = ({ context: { job }, bare }: TotalsContext): number =>

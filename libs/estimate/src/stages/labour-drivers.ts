@@ -6,6 +6,7 @@ import type { ZoneCondition } from '../job/defect-record.js';
 import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import { usualCondition } from '../job/questions/defect.js';
+import { fittingFigures, offIn } from '../ladder/hardware.js';
 import { isPainted } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
 import { areaQuantities, type AreaQuantities } from './area-quantities.js';
@@ -38,8 +39,10 @@ export interface JobQuantities extends AreaQuantities {
   readonly nonskidM2: Figure<'m2'>;
   readonly liningM2: Figure<'m2'>;
   readonly holes: Figure<'1'>;
-  readonly smallFittings: Figure<'1'>;
-  readonly largeFittings: Figure<'1'>;
+  /** By the cards of the fittings that come off. */
+  readonly fittingOffH: Figure<'h'>;
+  readonly fittingOnH: Figure<'h'>;
+  readonly fittingHelpedH: Figure<'h'>;
   readonly inserts: Figure<'1'>;
   readonly plates: Figure<'1'>;
   /** Under a skin that stays; none where the deck is opened. */
@@ -84,9 +87,6 @@ export const noLength = derived('m', m(0), 'none', {
 const one = fraction(1);
 const PLIES_IN_THE_UNIT_RATE = 2;
 
-/** Fittings that take two people and an afternoon rather than four bolts. */
-export const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'hatch'];
-
 export function quantitiesOf(
   job: Job,
   { plan, areas }: OpenedScope,
@@ -125,6 +125,7 @@ export function quantitiesOf(
     nonskidM2,
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),
+    ...fittingFigures(job, offIn(plan.fittings.filter(({ work }) => work.includes('remove')))),
     ...(areas.fill === 'solid' ? { inserts: none } : {}),
   };
 }
@@ -300,7 +301,7 @@ function fittingCounts({
   fittings,
 }: ScopeWork['plan']): Pick<
   JobQuantities,
-  'holes' | 'smallFittings' | 'largeFittings' | 'inserts' | 'plates'
+  'holes' | 'inserts' | 'plates'
 > {
   const counted = (meaning: string, count: number): Figure<'1'> =>
     derived('1', fraction(count), meaning, {
@@ -312,19 +313,10 @@ function fittingCounts({
     });
   const having = (work: (typeof fittings)[number]['work'][number]) =>
     fittings.filter((fitting) => fitting.work.includes(work));
-  const removed = having('remove');
   return {
     holes: counted(
       'holes to pot',
       having('pot').reduce((sum, { holes }) => sum + holes, 0),
-    ),
-    smallFittings: counted(
-      'four-bolt fittings off and on',
-      removed.filter(({ kind }) => !largeKinds.includes(kind)).length,
-    ),
-    largeFittings: counted(
-      'large fittings off and on',
-      removed.filter(({ kind }) => largeKinds.includes(kind)).length,
     ),
     inserts: counted('solid inserts', having('insert').length),
     plates: counted('backing plates', having('plate').length),
@@ -358,8 +350,9 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'covering-m2': quantities.coveringM2.value,
   'nonskid-m2': quantities.nonskidM2.value,
   'hole': quantities.holes.value,
-  'fitting-small': quantities.smallFittings.value,
-  'fitting-large': quantities.largeFittings.value,
+  'fitting-off-h': quantities.fittingOffH.value,
+  'fitting-on-h': quantities.fittingOnH.value,
+  'fitting-helped-h': quantities.fittingHelpedH.value,
   'insert': quantities.inserts.value,
   'plate': quantities.plates.value,
   'support-m2-below': quantities.liningM2.value,
@@ -402,8 +395,9 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   'covering-m2': quantities.coveringM2,
   'nonskid-m2': quantities.nonskidM2,
   'hole': quantities.holes,
-  'fitting-small': quantities.smallFittings,
-  'fitting-large': quantities.largeFittings,
+  'fitting-off-h': quantities.fittingOffH,
+  'fitting-on-h': quantities.fittingOnH,
+  'fitting-helped-h': quantities.fittingHelpedH,
   'insert': quantities.inserts,
   'plate': quantities.plates,
   'support-m2-below': quantities.liningM2,

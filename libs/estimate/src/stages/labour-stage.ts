@@ -62,8 +62,7 @@ function labourWork(
 const ownersShare: ReadonlySet<string> = new Set([
   'lining-out',
   'lining-back',
-  'hardware-off-small',
-  'hardware-off-large',
+  'hardware-off',
   'protect',
   'strip-covering',
   'sand-old-finish',

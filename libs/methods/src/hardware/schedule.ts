@@ -1,7 +1,7 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import { poursFor } from '../holes.js';
-import { usualCards, type SealantKind, type UsualCard } from './cards.js';
+import { aboutHours, usualCards, type SealantKind, type UsualCard } from './cards.js';
 
 /** What the record says of one fitting; anything it leaves out is taken from the kind's card and said so. */
 export interface FittingStated {
@@ -15,6 +15,9 @@ export interface FittingStated {
   readonly plateMm?: number;
   readonly plateThicknessMm?: number;
   readonly insertMm?: number;
+  /** Hours to take it off and to set it again, where somebody who knows it says so. */
+  readonly offH?: number;
+  readonly onH?: number;
   readonly isHighlyLoaded: boolean;
 }
 
@@ -60,6 +63,8 @@ export interface FittingCard {
   readonly tightening: string;
   readonly offH: UsualCard['offH'];
   readonly onH: UsualCard['onH'];
+  /** The record states the hours to set it again. */
+  readonly isTimeStated: boolean;
   readonly needsSecondPerson: boolean;
   readonly referral?: string;
   readonly note?: string;
@@ -69,6 +74,7 @@ export interface FittingCard {
 }
 
 const MM3_PER_ML = 1000;
+const MM_PER_M = 1000;
 
 /** The card of one fitting: the record's own figures, and the kind's where it is silent. */
 export function fittingCard(stated: FittingStated, stack: DeckStack): FittingCard {
@@ -80,10 +86,11 @@ export function fittingCard(stated: FittingStated, stack: DeckStack): FittingCar
   const plugMm = fastenerMm + usual.plugOverBoltMm;
   const plugMl = ((Math.PI / 4) * plugMm ** 2 * stack.coreMm) / MM3_PER_ML;
   const insert = insertFor(stated, usual, { baseMm, widthMm, coreMm: stack.coreMm });
+  const metres = usual.isByMetre === true ? baseMm / MM_PER_M : 1;
   return {
     id: stated.id,
     kind: stated.kind,
-    fasteners: stated.holes ?? usual.fasteners,
+    fasteners: stated.holes ?? Math.max(2, Math.round(usual.fasteners * metres)),
     fastenerMm,
     fastenerLengthMm: stated.boltLengthMm ?? boltLength(stack, fastenerMm, plate?.thicknessMm ?? 0),
     skinHoleMm: fastenerMm,
@@ -93,10 +100,11 @@ export function fittingCard(stated: FittingStated, stack: DeckStack): FittingCar
     baseMm,
     ...(insert === undefined ? {} : { insert }),
     ...(plate === undefined ? {} : { plate }),
-    sealant: { kind: usual.sealant, ml: usual.sealantMl },
+    sealant: { kind: usual.sealant, ml: usual.sealantMl * metres },
     tightening: tighteningFor(usual.sealant, fastenerMm),
-    offH: usual.offH,
-    onH: usual.onH,
+    offH: hoursOf(stated.offH, usual.offH, metres),
+    onH: hoursOf(stated.onH, usual.onH, metres),
+    isTimeStated: stated.onH !== undefined,
     needsSecondPerson: usual.needsSecondPerson,
     ...(stated.isHighlyLoaded
       ? { referral: 'a naval architect or a qualified surveyor judges bolts, plate and insert' }
@@ -107,6 +115,9 @@ export function fittingCard(stated: FittingStated, stack: DeckStack): FittingCar
   };
 }
 
+const hoursOf = (statedH: number | undefined, usual: UsualCard['offH'], metres: number): UsualCard['offH'] =>
+  aboutHours(statedH ?? usual.likely * metres);
+
 const assumedIn = ({
   holes,
   holeDiameterMm,
@@ -115,6 +126,8 @@ const assumedIn = ({
   boltLengthMm,
   plateMm,
   insertMm,
+  offH,
+  onH,
 }: FittingStated): readonly string[] =>
   Object.entries({
     'number of fasteners': holes,
@@ -123,6 +136,8 @@ const assumedIn = ({
     'length of fasteners': boltLengthMm,
     'backing plate': plateMm,
     'solid insert': insertMm,
+    'hours to take it off': offH,
+    'hours to set it again': onH,
   }).flatMap(([name, value]) => (value === undefined ? [name] : []));
 
 /** A flange of the fitting, sealant, washer, nut, and two threads that show. Source: [FROM-MEMORY]. */

@@ -4900,8 +4900,6 @@ export type components = {
         readonly DriverAmountsInput: {
             /** @description Absent: all that is opened. */
             readonly "bared-m2"?: number;
-            /** @description Holes of fittings that are bedded again. */
-            readonly "bedded-hole"?: number;
             /** @description Bows. */
             readonly bow?: number;
             /** @description Absent: all that is bared. */
@@ -4928,10 +4926,12 @@ export type components = {
             readonly "faired-m2-cycle"?: number;
             /** @description Finished area. */
             readonly "finish-m2"?: number;
-            /** @description Winches, windlass and track. */
-            readonly "fitting-large"?: number;
-            /** @description Four-bolt fittings. */
-            readonly "fitting-small"?: number;
+            /** @description Of the hours to set fittings again, those with somebody below. */
+            readonly "fitting-helped-h"?: number;
+            /** @description Hours of the cards of fittings to take them off. */
+            readonly "fitting-off-h"?: number;
+            /** @description Hours of the cards of fittings to set them again. */
+            readonly "fitting-on-h"?: number;
             /** @description Core that still holds. */
             readonly "held-core-m2"?: number;
             /** @description Skin that still holds. */
@@ -4954,11 +4954,11 @@ export type components = {
             readonly "laminate-m2"?: number;
             /** @description Laminate that cures before the next plies are laid on it. */
             readonly "laminate-pause-m2"?: number;
-            /** @description Frames off, their core sealed, bedded anew. */
+            /** @description Frames whose bare core is dug back and sealed. */
             readonly "leak-frame"?: number;
             /** @description Searches for the way in of the water. */
             readonly "leak-hunt"?: number;
-            /** @description Chainplate slots filled and cut anew. */
+            /** @description Chainplate slots filled, to be cut anew. */
             readonly "leak-slot"?: number;
             /** @description Lining that is glued. */
             readonly "lining-glued-m2"?: number;
@@ -5877,6 +5877,10 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
+            /** @description Of one pair of hands, by whoever knows how it sits; absent, those of its kind. */
+            readonly offH?: number;
+            /** @description Base cleaned, bedded and bolted; a second person comes on top. */
+            readonly onH?: number;
             /** @description Side of its backing plate; not smaller than the base. */
             readonly plateMm?: number | string;
             /** @description Thickness of its backing plate. */
@@ -5942,6 +5946,10 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+            /** @description Of one pair of hands, by whoever knows how it sits; absent, those of its kind. */
+            readonly offH?: number;
+            /** @description Base cleaned, bedded and bolted; a second person comes on top. */
+            readonly onH?: number;
             /** @description Side of its backing plate; not smaller than the base. */
             readonly plateMm?: number;
             /** @description Thickness of its backing plate. */
@@ -7817,7 +7825,7 @@ export type components = {
                  * @description Code of the rate.
                  * @enum {string}
                  */
-                readonly code: "cut-m" | "fitting-large" | "fitting-small" | "hole" | "opened-m2" | "visit";
+                readonly code: "cut-m" | "fitting-h" | "hole" | "opened-m2" | "visit";
                 /** @description In this estimate. */
                 readonly quantity: number;
                 /** @description Price for one unit. */

@@ -20,7 +20,6 @@ export const operations: readonly Operation[] = [
   ...inPhases(spotOperations, ['open', 'bond', 'close']),
   ...bondOperations,
   ...finishOperations,
-  ...inPhases(leakOperations, ['refit']),
   ...inPhases(spotOperations, ['refit', 'hand-over']),
   ...backOperations,
   cleanUpSpot,

@@ -28,7 +28,7 @@ const overlayOff = (kind: 'screwed' | 'glued'): readonly Operation[] => {
     driver,
     hours: isScrewed ? threePoint(1.2, 2.5, 5) : threePoint(1, 1.5, 3.5),
     skill: 'general',
-    after: ['isolate-services', 'hardware-off-small', 'hardware-off-large', 'spot-protect'],
+    after: ['isolate-services', 'hardware-off', 'spot-protect'],
     strains: ['on-deck'],
     cite: overlayCite,
   });

@@ -11,6 +11,7 @@ import {
   threePoint,
   untilSandable,
 } from './cites.js';
+import { holdingNuts, settingAgain } from './hardware.js';
 import { defineOperation, type Wait } from '../operation.js';
 
 const overcoat = (why: string, low: number, likely: number, high: number): Wait => ({
@@ -70,6 +71,15 @@ const lastEpoxy = [
   'dry-plug-holes',
   'joint-tape',
   'crack-tape',
+] as const;
+const beforeRefit = [
+  'check-before-paint',
+  'topcoat',
+  'nonskid',
+  'make-plates',
+  'pot-holes',
+  'frame-ring',
+  'slot-fill',
 ] as const;
 const painted = { access: ['from-above'], finish: ['painted'] } as const;
 
@@ -228,37 +238,31 @@ export const finishOperations = [
     cite: fromMemory,
   }),
   defineOperation({
-    code: 'refit-small',
-    title: 'Bed and bolt four-bolt fittings',
+    code: 'refit-fittings',
+    title: 'Bed and bolt fittings, by their cards',
     phase: 'refit',
-    driver: 'fitting-small',
-    hours: threePoint(0.4, 0.8, 2),
+    driver: 'fitting-on-h',
+    ...settingAgain,
     skill: 'rigger',
     appliesWhen: {},
-    after: ['check-before-paint', 'topcoat', 'nonskid', 'make-plates', 'pot-holes'],
+    after: beforeRefit,
     waits: sealantCures,
     gate: 'dry-deck',
     strains: ['on-deck'],
     consumes: ['sealant'],
-    cite: {
-      ...fromMemory,
-      note: 'two pulpits and six stanchions bedded on prepared holes in 4 h, a day for four cleats, a winch base and blocks',
-    },
   }),
   defineOperation({
-    code: 'refit-large',
-    title: 'Bed and bolt winches, windlass and track',
+    code: 'refit-second-person',
+    title: 'Second person below, holding nuts or screws',
     phase: 'refit',
-    driver: 'fitting-large',
-    hours: threePoint(4, 7, 10),
-    skill: 'rigger',
+    driver: 'fitting-helped-h',
+    ...holdingNuts,
+    skill: 'general',
     appliesWhen: {},
-    after: ['check-before-paint', 'topcoat', 'nonskid', 'make-plates', 'pot-holes'],
-    waits: sealantCures,
-    gate: 'dry-deck',
-    strains: ['on-deck'],
-    consumes: ['sealant'],
-    cite: fromMemory,
+    after: beforeRefit,
+    waits: noWait,
+    gate: 'none',
+    strains: [],
   }),
   defineOperation({
     code: 'final-check',
@@ -269,7 +273,7 @@ export const finishOperations = [
     bySize: finalCheckHours,
     skill: 'laminator',
     appliesWhen: {},
-    after: ['refit-small', 'refit-large', 'check-before-paint', 'topcoat', 'nonskid'],
+    after: ['refit-fittings', 'refit-second-person', 'check-before-paint', 'topcoat', 'nonskid'],
     waits: noWait,
     gate: 'none',
     strains: [],

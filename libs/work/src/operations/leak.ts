@@ -9,6 +9,7 @@ const jointCite: Cite = {
 };
 const whateverIsDone: AppliesWhen = { skin: ['re-bed', 'relay', 'inject', 'closed'] };
 const begun = ['protect', 'protect-spot', 'spot-protect'];
+const fittingsAreOff = [...begun, 'hardware-off', 'spot-clean-holes'];
 
 type Leak = Pick<Operation, 'code' | 'title' | 'phase' | 'driver' | 'hours' | 'skill' | 'after' | 'cite'> &
   Partial<Pick<Operation, 'waits' | 'gate' | 'consumes'>>;
@@ -66,53 +67,29 @@ export const leakOperations: readonly Operation[] = [
   ...closed('joint', { grind: threePoint(0.1, 0.25, 0.5), tape: threePoint(0.3, 0.5, 1) }, jointCite),
   ...closed('crack', { grind: threePoint(0.5, 1, 2), tape: threePoint(0.8, 1.5, 3) }, judged),
   leak({
-    code: 'frame-off',
-    title: 'Hatch or window frame off, core edge dug back 12 mm and sealed',
+    code: 'frame-ring',
+    title: 'Core edge round the hatch or window dug back 12 mm and sealed',
     phase: 'open',
     driver: 'leak-frame',
-    hours: threePoint(1.2, 2.2, 4.4),
-    skill: 'rigger',
-    after: begun,
+    hours: threePoint(0.4, 0.7, 1.4),
+    skill: 'laminator',
+    after: fittingsAreOff,
     waits: untilSandable,
     gate: 'resin',
     consumes: ['resin', 'filler'],
-    cite: judged,
-  }),
-  leak({
-    code: 'frame-bed',
-    title: 'Shim the opening flat within 1 mm, bed the frame, hose it',
-    phase: 'refit',
-    driver: 'leak-frame',
-    hours: threePoint(1.5, 3, 6),
-    skill: 'rigger',
-    after: ['frame-off', 'topcoat', 'nonskid'],
-    gate: 'dry-deck',
-    consumes: ['sealant'],
     cite: judged,
   }),
   leak({
     code: 'slot-fill',
-    title: 'Chainplate cover off, block under it filled solid',
+    title: 'Block under the cover of the chainplate filled solid',
     phase: 'open',
     driver: 'leak-slot',
-    hours: threePoint(0.8, 1.5, 3),
+    hours: threePoint(0.3, 0.5, 1),
     skill: 'laminator',
-    after: begun,
+    after: fittingsAreOff,
     waits: untilSandable,
     gate: 'resin',
     consumes: ['resin', 'filler'],
-    cite: judged,
-  }),
-  leak({
-    code: 'slot-seal',
-    title: 'Cut the slot anew, seal it with what flexes, cover on',
-    phase: 'refit',
-    driver: 'leak-slot',
-    hours: threePoint(1.2, 2.5, 5),
-    skill: 'rigger',
-    after: ['slot-fill', 'topcoat', 'nonskid'],
-    gate: 'dry-deck',
-    consumes: ['sealant'],
     cite: judged,
   }),
   leak({

@@ -3,12 +3,12 @@ import { aboutHours, type HoursBySize } from '../job-size.js';
 import {
   commonPractice,
   deckOpened,
-  fromMemory,
   noWait,
   splitFromMemory,
   threePoint,
   sizedFromMemory,
 } from './cites.js';
+import { takingOff } from './hardware.js';
 import { defineOperation } from '../operation.js';
 
 const liningRate = threePoint(1, 2, 5);
@@ -78,32 +78,17 @@ export const prepareOperations = [
     cite: splitFromMemory,
   }),
   defineOperation({
-    code: 'hardware-off-small',
-    title: 'Take off four-bolt fittings',
+    code: 'hardware-off',
+    title: 'Take fittings off, by their cards',
     phase: 'prepare',
-    driver: 'fitting-small',
-    hours: threePoint(0.25, 0.5, 1),
+    driver: 'fitting-off-h',
+    ...takingOff,
     skill: 'rigger',
     appliesWhen: {},
     after: ['isolate-services', 'lining-out'],
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: fromMemory,
-  }),
-  defineOperation({
-    code: 'hardware-off-large',
-    title: 'Take off winches, windlass and track',
-    phase: 'prepare',
-    driver: 'fitting-large',
-    hours: threePoint(1, 2, 4),
-    skill: 'rigger',
-    appliesWhen: {},
-    after: ['isolate-services', 'lining-out'],
-    waits: noWait,
-    gate: 'none',
-    strains: [],
-    cite: fromMemory,
   }),
   defineOperation({
     code: 'tent',
@@ -115,7 +100,7 @@ export const prepareOperations = [
     skill: 'general',
     // Holes are drilled and filled under a sheet: nobody builds a tent for them.
     appliesWhen: { ...deckOpened, shelter: ['tent'] },
-    after: ['hardware-off-small', 'hardware-off-large'],
+    after: ['hardware-off'],
     waits: noWait,
     gate: 'none',
     strains: [],
@@ -130,7 +115,7 @@ export const prepareOperations = [
     bySize: bySize(0.3, 0.75, 2, 6),
     skill: 'general',
     appliesWhen: deckOpened,
-    after: ['hardware-off-small', 'hardware-off-large', 'tent'],
+    after: ['hardware-off', 'tent'],
     waits: noWait,
     gate: 'none',
     strains: [],

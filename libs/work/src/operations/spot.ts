@@ -1,8 +1,9 @@
 import type { Cite } from '#lib/provenance';
 import { noWait, threePoint, untilSandable } from './cites.js';
+import { beddingThen, cleaningFirst, holdingNuts, takingOff } from './hardware.js';
 import { defineOperation, type Operation } from '../operation.js';
 
-/** Hours of one four-bolt base, re-bedded or reamed and potted: no published unit rates; tuned to no job. */
+/** What is done once at a fitting and at each of its holes: no published unit rates; tuned to no job. */
 const judged: Cite = {
   source: 'FROM-MEMORY',
   note: 'one four-bolt base: re-bed 0.8 to 3 h, ream and pot 2 to 7 h, set-up counted',
@@ -10,6 +11,7 @@ const judged: Cite = {
 const closed = { skin: ['closed'] } as const;
 /** Strips and drying go beside an opening or an injection too; those have paid the set-up. */
 const besideToo = { skin: ['closed', 'inject', 're-bed', 'relay'] } as const;
+const beforeBedding = ['spot-redrill', 'spot-clean-holes', 'frame-ring', 'slot-fill'];
 const sealantCures: Operation['waits'] = {
   kind: 'elapsed',
   hoursThreePoint: threePoint(24, 48, 72),
@@ -18,7 +20,7 @@ const sealantCures: Operation['waits'] = {
 };
 
 type Spot = Pick<Operation, 'code' | 'title' | 'phase' | 'driver' | 'hours' | 'skill' | 'after'> &
-  Partial<Pick<Operation, 'waits' | 'gate' | 'consumes' | 'isHoldPoint' | 'appliesWhen'>>;
+  Partial<Pick<Operation, 'waits' | 'gate' | 'consumes' | 'isHoldPoint' | 'appliesWhen' | 'cite'>>;
 
 const spot = (given: Spot): Operation =>
   defineOperation({
@@ -54,19 +56,10 @@ export const spotOperations: readonly Operation[] = [
   }),
   spot({
     code: 'spot-fitting-off',
-    title: 'Take off four-bolt fittings',
+    title: 'Take fittings off, by their cards',
     phase: 'prepare',
-    driver: 'fitting-small',
-    hours: threePoint(0.25, 0.5, 1),
-    skill: 'rigger',
-    after: ['spot-protect'],
-  }),
-  spot({
-    code: 'spot-fitting-off-large',
-    title: 'Take off winches, windlass and track',
-    phase: 'prepare',
-    driver: 'fitting-large',
-    hours: threePoint(1, 2, 4),
+    driver: 'fitting-off-h',
+    ...takingOff,
     skill: 'rigger',
     after: ['spot-protect'],
   }),
@@ -74,10 +67,10 @@ export const spotOperations: readonly Operation[] = [
     code: 'spot-clean-holes',
     title: 'Old bedding out, deck and base clean',
     phase: 'prepare',
-    driver: 'bedded-hole',
-    hours: threePoint(0.05, 0.075, 0.15),
+    driver: 'fitting-on-h',
+    ...cleaningFirst,
     skill: 'rigger',
-    after: ['spot-fitting-off', 'spot-fitting-off-large'],
+    after: ['spot-fitting-off'],
     consumes: ['abrasive'],
   }),
   spot({
@@ -119,12 +112,12 @@ export const spotOperations: readonly Operation[] = [
   }),
   spot({
     code: 'spot-bed',
-    title: 'Bed and bolt four-bolt fittings',
+    title: 'Bed and bolt fittings, by their cards',
     phase: 'refit',
-    driver: 'fitting-small',
-    hours: threePoint(0.3, 0.6, 1.2),
+    driver: 'fitting-on-h',
+    ...beddingThen,
     skill: 'rigger',
-    after: ['spot-redrill', 'spot-clean-holes'],
+    after: beforeBedding,
     waits: sealantCures,
     gate: 'dry-deck',
     consumes: ['sealant'],
@@ -133,22 +126,10 @@ export const spotOperations: readonly Operation[] = [
     code: 'spot-second-person',
     title: 'Second person below, holding nuts or screws',
     phase: 'refit',
-    driver: 'fitting-small',
-    hours: threePoint(0.1, 0.3, 0.3),
+    driver: 'fitting-helped-h',
+    ...holdingNuts,
     skill: 'general',
-    after: ['spot-redrill', 'spot-clean-holes'],
-  }),
-  spot({
-    code: 'spot-bed-large',
-    title: 'Bed and bolt winches, windlass and track',
-    phase: 'refit',
-    driver: 'fitting-large',
-    hours: threePoint(4, 7, 10),
-    skill: 'rigger',
-    after: ['spot-redrill', 'spot-clean-holes'],
-    waits: sealantCures,
-    gate: 'dry-deck',
-    consumes: ['sealant'],
+    after: beforeBedding,
   }),
   ...dryingOperations(),
   ...stripOperations(),
@@ -161,15 +142,12 @@ export const spotOperations: readonly Operation[] = [
     skill: 'laminator',
     after: [
       'spot-bed',
-      'spot-bed-large',
       'spot-second-person',
       'dry-plug-holes',
       'strip-close',
       'close-injection-holes',
       'joint-tape',
       'crack-tape',
-      'frame-bed',
-      'slot-seal',
       'leak-hunt',
     ],
   }),

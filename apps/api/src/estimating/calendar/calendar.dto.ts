@@ -46,13 +46,13 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['covering-m2']) readonly 'covering-m2'?: number;
   @Asked(driverAmountsQuestions['nonskid-m2']) readonly 'nonskid-m2'?: number;
   @Asked(driverAmountsQuestions['hole']) readonly 'hole'?: number;
-  @Asked(driverAmountsQuestions['fitting-small']) readonly 'fitting-small'?: number;
-  @Asked(driverAmountsQuestions['fitting-large']) readonly 'fitting-large'?: number;
+  @Asked(driverAmountsQuestions['fitting-off-h']) readonly 'fitting-off-h'?: number;
+  @Asked(driverAmountsQuestions['fitting-on-h']) readonly 'fitting-on-h'?: number;
+  @Asked(driverAmountsQuestions['fitting-helped-h']) readonly 'fitting-helped-h'?: number;
   @Asked(driverAmountsQuestions['insert']) readonly 'insert'?: number;
   @Asked(driverAmountsQuestions['plate']) readonly 'plate'?: number;
   @Asked(driverAmountsQuestions['support-m2-below']) readonly 'support-m2-below'?: number;
   @Asked(driverAmountsQuestions['injection-hole']) readonly 'injection-hole'?: number;
-  @Asked(driverAmountsQuestions['bedded-hole']) readonly 'bedded-hole'?: number;
   @Asked(driverAmountsQuestions['dry-hole']) readonly 'dry-hole'?: number;
   @Asked(driverAmountsQuestions['dry-set-up']) readonly 'dry-set-up'?: number;
   @Asked(driverAmountsQuestions['dry-reading']) readonly 'dry-reading'?: number;

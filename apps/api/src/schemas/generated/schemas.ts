@@ -6640,6 +6640,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "insertMm": {
         "type": "number"
+      },
+      "offH": {
+        "type": "number"
+      },
+      "onH": {
+        "type": "number"
       }
     },
     "required": [
@@ -9561,8 +9567,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
               "type": "string",
               "enum": [
                 "cut-m",
-                "fitting-large",
-                "fitting-small",
+                "fitting-h",
                 "hole",
                 "opened-m2",
                 "visit"

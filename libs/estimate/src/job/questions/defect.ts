@@ -92,6 +92,20 @@ export const fittingQuestions = {
     range: { above: 0, upTo: 3000 },
     otherwise: 'unknown',
   }),
+  offH: ask({
+    unit: 'h',
+    meaning: 'hours to take it off',
+    description: 'Of one pair of hands, by whoever knows how it sits; absent, those of its kind.',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  onH: ask({
+    unit: 'h',
+    meaning: 'hours to set it again',
+    description: 'Base cleaned, bedded and bolted; a second person comes on top.',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
 };
 
 export const causeQuestions = {
