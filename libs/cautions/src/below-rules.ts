@@ -27,6 +27,15 @@ export const belowRules: readonly CautionRule[] = [
     protection: ['face shield', 'cap', 'sheets', 'second person'],
   },
   {
+    code: 'cut-through-deck',
+    severity: 'warning',
+    kind: 'structure',
+    harm: 61,
+    source: 'METHODS-FROM-BELOW',
+    when: (context) => (isFromBelow(context) ? 'the skin is cut from below' : undefined),
+    text: 'Saw, chisel and grinder go through the outer skin in a moment, and then the deck above has to be mended too: depth from measured holes, the inner skin and 1 to 3 mm, no more.',
+  },
+  {
     code: 'jacks-slip',
     severity: 'warning',
     kind: 'structure',

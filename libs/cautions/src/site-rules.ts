@@ -58,7 +58,7 @@ export const siteRules: readonly CautionRule[] = [
       has(context, 'water-tank') || has(context, 'hoses')
         ? `${has(context, 'water-tank') ? 'a water tank' : 'hoses'} under the deck`
         : undefined,
-    text: 'Tanks and hoses under the deck: find them from below, mark them above, stop the saw and every screw short of the inner skin.',
+    text: 'Tanks and hoses under the deck: find them from below, mark them on the face that is cut, stop the saw and every screw short of the skin behind the core.',
     protection: ['depth stop'],
   },
   {

@@ -243,8 +243,8 @@ export const workRules: readonly CautionRule[] = [
     kind: 'work',
     harm: 30,
     source: 'COMMON-PRACTICE',
-    when: ({ surface, finishExtent }) =>
-      surface === 'moulded-nonskid' && finishExtent !== 'whole-deck'
+    when: ({ surface, finishExtent, flags }) =>
+      flags.access === 'from-above' && surface === 'moulded-nonskid' && finishExtent !== 'whole-deck'
         ? `a ${finishExtent} in moulded nonskid`
         : undefined,
     text: 'A patch in moulded nonskid shows for ever; agree with the owner on patch, panel or whole deck before the price is agreed.',

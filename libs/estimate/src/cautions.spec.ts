@@ -198,6 +198,7 @@ const proofs: Readonly<Record<string, readonly [calls: Name, says: RegExp, silen
   'one-part-on-epoxy': ['narrow', /straight on epoxy/, 'known'],
   'open-deck': ['known', /m2 stand open/, 'below'],
   'cut-too-deep': ['known', /from above/, 'below'],
+  'cut-through-deck': ['below', /from below/, 'known'],
   'resin-rain': ['old', /the inner skin has holes/, 'known'],
   'nonskid-match': ['bagged', /a panel in moulded nonskid/, 'known'],
   'frost': ['frozen', /frost of -4 degC/, 'known'],

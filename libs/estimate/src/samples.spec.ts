@@ -52,6 +52,47 @@ test('nobody is warned of standing on an inner skin that is cut away from below'
   expect(codesOf('planked-side-deck')).toContain('open-inner-skin');
 });
 
+describe('from below', () => {
+  const below = estimated('from-below');
+  const titles = [
+    ...(below.process.calendar?.tasks ?? []).map(({ title }) => title),
+    ...below.process.demands.map(({ title }) => title),
+    ...below.lines.map(({ title }) => title),
+    ...below.checks.map(({ title, remedy }) => `${title} ${remedy ?? ''}`),
+  ];
+
+  test('the outer skin is ground and sealed on its underside, and the inner skin is tapered', () => {
+    expect(titles).toEqual(
+      expect.arrayContaining([
+        'Grind the underside of the outer skin, tape its holes from above',
+        'Seal the underside of the outer skin',
+        'Taper the inner skin round the opening on its face below, vacuum and solvent wipe',
+      ]),
+    );
+    expect(titles.filter((title) => /(seal|grind|prop) (it|the inner skin)/i.test(title))).toEqual([]);
+  });
+
+  test('a ply beyond two goes on once those above are tacky, because two that are wet hang badly', () => {
+    const task = (code: string) => below.process.calendar?.tasks.find((one) => one.code === code);
+    const [first, further] = [task('laminate-top'), task('laminate-extra-ply')];
+    expect(further?.title).toContain('tacky');
+    expect(further?.startDay ?? 0).toBeGreaterThan(first?.endDay ?? Infinity);
+  });
+
+  test('the skin that is left is the outer one, checked by how far the jacks lift it', () => {
+    const opened = below.checks.filter(({ state }) => state === 'opened');
+    expect(opened.map(({ code }) => code)).toEqual(['open-skin-lift']);
+    expect(below.panel?.states.map(({ state }) => state)).toEqual(['as-built', 'as-found', 'repaired']);
+    expect(below.assumptions.filter(({ at }) => at.startsWith('/opened'))).toEqual([]);
+  });
+
+  test('nothing is cut, painted or matched on deck', () => {
+    const codes = below.cautions.map(({ code }) => code);
+    expect(codes).toContain('cut-through-deck');
+    expect(codes.filter((code) => ['cut-too-deep', 'nonskid-match', 'resin-rain'].includes(code))).toEqual([]);
+  });
+});
+
 test('an assumed figure is said with digits that a reader can use', () => {
   const values = estimated('from-below').assumptions.map(({ value }) => value);
   expect(values.filter((value) => /\d\.\d{5}/.test(value))).toEqual([]);

@@ -59,11 +59,11 @@ const findingWords = {
   },
   'depth-not-established': {
     severity: 'stop',
-    text: 'No safe depth of cut: the outer skin is up to {skinMm} mm, and only {roomMm} mm lie above the last {clearanceMm} mm over the inner skin.',
+    text: 'No safe depth of cut: the {cutSkin} skin is up to {skinMm} mm, and only {roomMm} mm lie before the last {clearanceMm} mm of core on the {otherSkin} skin.',
   },
   'depth-margin-short': {
     severity: 'warn',
-    text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the inner skin.',
+    text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the {otherSkin} skin.',
   },
   'depth-over-usual': {
     severity: 'warn',

@@ -186,7 +186,7 @@ function crewAssumptions(request: BatchRequest): readonly ProcessAssumption[] {
           assumedIn(
             'min',
             stepDefinitions[step.step].minutesPerUnit,
-            `minutes for one unit of "${stepDefinitions[step.step].title}", one person`,
+            `minutes for one unit of "${step.title ?? stepDefinitions[step.step].title}", one person`,
             `/steps/${index}/minutesPerUnit`,
           ),
         ),

@@ -51,7 +51,7 @@ export const stepDefinitions: Readonly<Record<StepCode, StepDefinition>> = {
     basis: 'film',
     layerMm: 0.25,
     minutesPerUnit: pace(8, 5, 12),
-    amount: remembered(0.25, 0.15, 0.4, 'litres to wet out a ground inner skin'),
+    amount: remembered(0.25, 0.15, 0.4, 'litres to wet out a ground skin'),
   },
   'undercut': {
     title: 'Fill the undercut and what is too narrow for core',

@@ -153,7 +153,7 @@ function amountOf<U extends string>(
   at: string,
 ): Figure<U> {
   const { amount, title } = stepDefinitions[step.step];
-  const meaning = `amount for "${title}"`;
+  const meaning = `amount for "${step.title ?? title}"`;
   return amount === undefined || given !== undefined
     ? enteredIn(unit, given ?? 0, meaning, at)
     : assumedIn(unit, amount, meaning, at);

@@ -59,10 +59,18 @@ const ofFlags = new WeakMap<OperationFlags, readonly Operation[]>();
 function operationsOf(flags: OperationFlags): readonly Operation[] {
   const known =
     ofFlags.get(flags) ??
-    operations.filter(({ appliesWhen }) => isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags));
+    operations
+      .filter(({ appliesWhen }) => isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags))
+      .map((operation) => onItsFace(operation, flags));
   ofFlags.set(flags, known);
   return known;
 }
+
+/** From below the other skin stays: what is ground, wetted and laid has other words there, and hangs. */
+const onItsFace = (operation: Operation, { access }: OperationFlags): Operation =>
+  access === 'from-below' && operation.fromBelow !== undefined
+    ? { ...operation, ...operation.fromBelow }
+    : operation;
 
 /** An operation that names no skin belongs to a deck that is opened or injected: a closed one has its own. */
 const isOfSuchDeck = (appliesWhen: AppliesWhen, { skin }: OperationFlags): boolean =>

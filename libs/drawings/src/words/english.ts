@@ -91,7 +91,7 @@ const words = {
     sawInside:
       'The line stays on the deck: saw along its inner side, so that what the blade takes falls into the part that comes off.',
     note: (setOut: string, depth: string) =>
-      `${setOut} Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
+      `${setOut} Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring, hoses and tanks behind it first.`,
     noDepth: (setOut: string) => `${setOut} No safe saw depth is known: read the findings before cutting.`,
     notListed: (count: number) => `${count} values found no room here; the table of corners lists them all.`,
   },
@@ -151,7 +151,7 @@ const words = {
     describe: (count: string, ratio: string) => `Outlines of ${count} over the openings, taper ${ratio}.`,
     plies: (count: number) => (count === 1 ? '1 ply' : `${count} plies`),
     along: '0°',
-    note: '0° runs fore and aft; the first ply lies on the core, its mat side down where it has one.',
+    note: '0° runs fore and aft; the first ply lies on the core, its mat side against the core where it has one.',
     between: (least: string) =>
       `The plies between the two drawn are too near to tell apart here: each reaches at least ${least} past the one below on every side.`,
     ply: (order: string) => `ply ${order}`,

@@ -373,6 +373,7 @@ export const reportWords = {
     available: 'Available pressure',
     restsOn: 'Rests on',
     props: 'Props under the inner skin',
+    skinAbove: 'The outer skin above',
     propsSpacing: (spacing: string) => `needed, at most ${spacing} apart`,
     propsNeeded: 'needed',
     propsNotNeeded: 'not needed',

@@ -14,7 +14,7 @@ export const reinspectionPoints = (estimate: EstimateBody): readonly Reinspectio
   },
 ];
 
-function openedPoints({ laminate, process, hardware }: EstimateBody): readonly ReinspectionPoint[] {
+function openedPoints({ laminate, process, hardware, scope }: EstimateBody): readonly ReinspectionPoint[] {
   return [
     {
       when: 'core out',
@@ -37,9 +37,9 @@ function openedPoints({ laminate, process, hardware }: EstimateBody): readonly R
       : [
           {
             when: 'skin cured',
-            before: 'it is faired',
+            before: isFromBelow(scope) ? 'the lining goes back' : 'it is faired',
             look: 'plies counted and photographed as they go on; hammer; straight edge',
-            accept: `${laminate.plies.length} plies, ${digits(laminate.totalThicknessMm, 2)} mm; no hollow; at most 1 mm low and nowhere proud`,
+            accept: `${laminate.plies.length} plies, ${digits(laminate.totalThicknessMm, 2)} mm; no hollow; ${isFromBelow(scope) ? 'nothing sags or drips' : 'at most 1 mm low and nowhere proud'}`,
             by: 'surveyor or foreman',
             source: 'COMMON-PRACTICE',
           },
@@ -69,6 +69,9 @@ const closedPoints: readonly ReinspectionPoint[] = [
     source: 'METHODS-IN-PRINT',
   },
 ];
+
+const isFromBelow = ({ method }: EstimateBody['scope']): boolean =>
+  method.some(({ value }) => value === 'from-below');
 
 /** As the gate of the bonding says it, so that both ask for the same. */
 const moistureLimit = ({ gates }: EstimateBody['process']): string =>

@@ -7,7 +7,8 @@ import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, BodySummary } fro
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
-import { panelChecks, panelSection } from '../sections/check-section.js';
+import { panelChecks, panelSection, type OpenDeck } from '../sections/check-section.js';
+import type { Job } from '../job/job.js';
 import { cardsFor, offIn } from '../ladder/hardware.js';
 import { pricedLadder } from '../ladder/priced-ladder.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
@@ -25,7 +26,8 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
   const { job, core, laminate, cost, pricing, scope } = work;
   const { startDate } = job.answers.crew;
   const hardware = cardsFor(job, [...offIn(scope.plan.fittings), ...work.beside.off]);
-  const panel = panelChecks(work.panel, bayOf(work.job));
+  const open = openDeckOf(work);
+  const panel = panelChecks(work.panel, bayOf(work.job), open);
   const checks: readonly Check[] = [
     ...core.checks,
     ...laminate.checks,
@@ -41,7 +43,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section,
       laminate: laminate.section,
-      panel: panelSection(work.panel, bayOf(job)),
+      panel: panelSection(work.panel, bayOf(job), open),
       leftOut: [],
       hardware: hardware.map(hardwareCard),
       leak: leakSection(job, work.ladder.chosen, { cards: hardware, isTreated: work.beside.isLeakTreated }),
@@ -108,6 +110,11 @@ export function onceEach(all: readonly Assumption[]): readonly Assumption[] {
 }
 
 /** Every default taken anywhere, once: under the record where it has the field, otherwise under the room that has; counting to one is not an assumption. */
+const isCutFromBelow = ({ answers }: Job): boolean => answers.method.access.value === 'from-below';
+
+const openDeckOf = ({ job, press }: WorkedJob): OpenDeck =>
+  isCutFromBelow(job) && press.innerSkin !== undefined ? { above: press.innerSkin } : {};
+
 const assumptionsIn = (work: WorkedJob): readonly Assumption[] =>
   onceEach([...recordAssumptions(work), ...roomAssumptions(work), ...quantityAssumptions(work)]);
 
@@ -127,6 +134,7 @@ export const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
 function roomAssumptions({
+  job,
   scope: { plan },
   extent,
   core,
@@ -161,7 +169,10 @@ function roomAssumptions({
       'calendar',
       calendar.assumptions.filter(({ at }) => !at.startsWith('/warmth')),
     ),
-    ...under('panel-check', panel.assumptions),
+    ...under(
+      'panel-check',
+      panel.assumptions.filter(({ at }) => !isCutFromBelow(job) || !at.startsWith('/opened')),
+    ),
     ...under('laminate-schedule', laminate.assumptions),
   ];
 }

@@ -22,6 +22,7 @@ import {
 } from '../stages/labour-drivers.js';
 import { overlaySteps } from '../stages/overlay-needs.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
+import { sealStep } from '../stages/resin-steps.js';
 import { cardsFor, fittingFigures } from './hardware.js';
 import { besidesOf } from './besides.js';
 import type { RungPlan } from './rung-work.js';
@@ -281,7 +282,7 @@ function roughSteps(job: Job, { size, plies, quantities }: RoughStepContext): re
     fibreMassFraction,
   }));
   return [
-    { step: 'seal', areaM2: baredM2.value },
+    sealStep(job, baredM2.value),
     ...(coredM2.value === 0
       ? [solidStep(job, solidL.value)]
       : [

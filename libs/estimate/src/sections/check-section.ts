@@ -1,4 +1,5 @@
 import { loadInWords, type PanelCheck, type StateResult } from '#lib/panel';
+import type { InnerSkinCheck } from '#lib/press';
 import type { Check, PanelSection } from '../document/estimate-document.js';
 import type { Figure } from '#lib/provenance';
 
@@ -8,8 +9,21 @@ export const failsByRepair = ({ verdict, state, asBuilt }: Check): boolean =>
   (state === undefined || state === 'repaired') &&
   !(asBuilt?.verdict === 'fails' && asBuilt.isNoWorse);
 
+/** The skin that alone is left while the core is out: of a deck cut from below the upper, by the press that lifts it. */
+export interface OpenDeck {
+  readonly above?: InnerSkinCheck;
+}
+
+/** Where the inner skin is what comes off, nothing that was worked out of it alone stands for this deck. */
+const statesOf = ({ states }: PanelCheck, { above }: OpenDeck): PanelCheck['states'] =>
+  above === undefined ? states : states.filter(({ state }) => state !== 'opened');
+
 /** Four states side by side, short enough to read. */
-export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number]): PanelSection => ({
+export const panelSection = (
+  check: PanelCheck,
+  sizeMm: readonly [number, number],
+  open: OpenDeck = {},
+): PanelSection => ({
   verdict: check.verdict,
   shortfalls: check.shortfalls,
   withinHands: check.withinHands,
@@ -20,7 +34,7 @@ export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number
     value: pressureKPa,
     unit: 'kPa',
   })),
-  states: check.states.map((state) => stateSection(state, sizeMm)),
+  states: statesOf(check, open).map((state) => stateSection(state, sizeMm)),
   ratios: check.ratios.map(({ code, title, load, ratio }) => ({
     code: load === undefined ? code : `${code}-${load}`,
     name: load === undefined ? title : `${title}, ${loadInWords(load)}`,
@@ -77,8 +91,9 @@ const titleUnder = ({ title, load }: PanelCheck['states'][number]['checks'][numb
 export function panelChecks(
   check: PanelCheck,
   sizeMm: readonly [number, number],
+  open: OpenDeck = {},
 ): { readonly checks: readonly Check[]; readonly derivations: Readonly<Record<string, Figure>> } {
-  const shown = check.states
+  const shown = statesOf(check, open)
     .filter((state) => !isSlack(state, sizeMm))
     .flatMap((state) => (state.state === 'repaired' ? state.checks : governingOf(state)));
   const items = [...shown, ...check.fittings];
@@ -100,7 +115,8 @@ export function panelChecks(
   const derivations = Object.fromEntries(
     items.flatMap((item) => (item.why === undefined ? [] : [[`check:${codeOf(item)}`, item.why] as const])),
   );
-  return { checks: [...checks, openSkinCheck(check.opened)], derivations };
+  const alone = open.above === undefined ? openSkinCheck(check.opened) : skinAboveCheck(open.above);
+  return { checks: [...checks, alone], derivations };
 }
 
 /** Sag of the inner skin that the new core would keep for ever, from memory. */
@@ -121,6 +137,20 @@ const openSkinCheck = ({ clampSagMm, propsNeeded, propSpacingMm, advice }: Panel
   ...(propsNeeded
     ? { remedy: `prop it at ${Math.round(propSpacingMm)} mm in both directions before the deck is opened` }
     : {}),
+});
+
+/** Of a deck opened from below the outer skin is left, and jacks lift it. */
+const skinAboveCheck = ({ sagMm, allowedSagMm, verdict, props }: InnerSkinCheck): Check => ({
+  code: 'open-skin-lift',
+  title: 'Outer skin alone, lifted by the press from below',
+  state: 'opened',
+  demand: sagMm,
+  capacity: allowedSagMm,
+  unit: 'mm',
+  utilisation: sagMm / allowedSagMm,
+  verdict,
+  governs: props.why,
+  source: 'METHODS-FROM-BELOW',
 });
 
 const governingOf = ({ checks, governing }: StateResult): StateResult['checks'] =>

@@ -44,7 +44,7 @@ function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinSt
   // An area without a piece is what arithmetic left of ground that is filled solid.
   if (beddedM2 === 0 || core.pieces.length === 0)
     return [
-      ...(areaM2 === 0 ? [] : [{ step: 'seal' as const, areaM2 }]),
+      ...(areaM2 === 0 ? [] : [sealStep(job, areaM2)]),
       ...undercut,
       ...(facesM2 === 0 ? [] : [prewet]),
     ];
@@ -62,13 +62,20 @@ function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinSt
           },
         ];
   return [
-    { step: 'seal', areaM2 },
+    sealStep(job, areaM2),
     ...undercut.map((step) => ({ ...step, ...stifferOnCamber(job) })),
     prewet,
     { step: 'bed-core', areaM2: beddedM2, pieces: core.pieces, ...stifferOnCamber(job) },
     ...scores,
   ];
 }
+
+/** The skin that stays is wetted out where it was ground: from below that is the outer one. */
+export const sealStep = ({ answers }: Pick<Job, 'answers'>, areaM2: number): ResinStepRequest => ({
+  step: 'seal',
+  ...(answers.method.access.value === 'from-below' ? { title: 'Seal the underside of the outer skin' } : {}),
+  areaM2,
+});
 
 /** Of core that stays one face is wetted where new core has two. */
 const beddedFaces = (newM2: number, keptM2: number): number => newM2 + keptM2 / 2;

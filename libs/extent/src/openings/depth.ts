@@ -59,6 +59,7 @@ export function depthOf(request: OpeningRequest, rules: Rules, figures: RuleFigu
           skinMm: roundTo(skinMm.most, 1),
           roomMm: roundTo(roomMm, 1),
           clearanceMm: rules.innerSkinClearanceMm,
+          ...skinsBy(rules.access),
         }),
       ],
     };
@@ -74,9 +75,9 @@ export function depthOf(request: OpeningRequest, rules: Rules, figures: RuleFigu
       skinMm,
       findings: [...varies, ...deepFindings(wanted.value)],
     };
-  const held = derived('mm', mm(roomMm), 'depth of cut held clear of the inner skin', {
+  const held = derived('mm', mm(roomMm), 'depth of cut held clear of the skin behind the core', {
     formula: 'extent.cut-depth-held',
-    title: 'Depth of the saw, held clear of the inner skin',
+    title: 'Depth of the saw, held clear of the skin behind the core',
     symbol: 's',
     cite: { source: 'COMMON-PRACTICE' },
     inputs: { wanted, clearance: figures.innerSkinClearanceMm },
@@ -85,9 +86,15 @@ export function depthOf(request: OpeningRequest, rules: Rules, figures: RuleFigu
     depthMm: roundTo(roomMm, 1),
     marginMm: roundTo(roomMm - skinMm.most, 1),
     clearanceMm: rules.innerSkinClearanceMm,
+    ...skinsBy(rules.access),
   });
   return { depthMm: roomMm, figure: held, skinMm, findings: [...varies, short, ...deepFindings(roomMm)] };
 }
+
+const skinsBy = (access: Rules['access']): Readonly<Record<'cutSkin' | 'otherSkin', string>> =>
+  access === 'from-below'
+    ? { cutSkin: 'inner', otherSkin: 'outer' }
+    : { cutSkin: 'outer', otherSkin: 'inner' };
 
 const deepFindings = (depthMm: number): readonly Finding[] =>
   depthMm > USUAL_DEPTH_MM

@@ -62,6 +62,7 @@ export const bondOperations = [
   defineOperation({
     code: 'bed-core',
     title: 'Bed the core, press it down',
+    fromBelow: { title: 'Bed the core: top and edges only, lift it, hold it up on padded boards' },
     phase: 'bond',
     driver: 'cored-m2',
     hours: structureRate(0.8, 1.5, 3),
@@ -123,6 +124,7 @@ export const bondOperations = [
   defineOperation({
     code: 'laminate-top',
     title: 'Lay the new skin, two plies',
+    fromBelow: { title: 'Lay the new inner skin overhead, two plies, the second as soon as the first is tacky' },
     phase: 'close',
     driver: 'laminate-m2',
     hours: structureRate(1, 1.8, 3),
@@ -156,6 +158,12 @@ export const bondOperations = [
   defineOperation({
     code: 'laminate-extra-ply',
     title: 'Lay the plies beyond two',
+    // One heavy ply hangs by itself and two sag: each goes on when the one above is tacky.
+    fromBelow: {
+      title: 'Lay the plies beyond two overhead, each as soon as the one above is tacky',
+      wetOn: [],
+      tackyOn: ['laminate-top'],
+    },
     phase: 'close',
     driver: 'extra-ply-m2',
     hours: structureRate(0.4, 0.7, 1.2),

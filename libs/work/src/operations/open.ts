@@ -30,6 +30,7 @@ export const openOperations = [
   defineOperation({
     code: 'cut-skin',
     title: 'Mark and cut the skin',
+    fromBelow: { title: 'Mark and cut the inner skin overhead; do not pierce the outer skin' },
     phase: 'open',
     driver: 'cut-m',
     hours: structureRate(0.15, 0.3, 0.6),
@@ -205,6 +206,7 @@ export const openOperations = [
   defineOperation({
     code: 'grind-inner',
     title: 'Grind the inner skin, patch and tape its holes from below',
+    fromBelow: { title: 'Grind the underside of the outer skin, tape its holes from above' },
     phase: 'open',
     driver: 'bared-m2',
     hours: structureRate(0.5, 1, 2),
@@ -235,6 +237,7 @@ export const openOperations = [
   defineOperation({
     code: 'taper-skin',
     title: 'Taper the old skin, vacuum and solvent wipe',
+    fromBelow: { title: 'Taper the inner skin round the opening on its face below, vacuum and solvent wipe' },
     phase: 'open',
     driver: 'taper-m',
     hours: structureRate(0.2, 0.35, 0.7),
