@@ -8099,7 +8099,7 @@ export type components = {
             readonly depthMarginMm?: number | string;
             /** @description Distance within which fittings belong to the job. Absent: 300 mm (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
             readonly fittingReachMm?: number | string;
-            /** @description Core left above the inner skin by the saw. Absent: 5 mm (the saw stops well short of the inner skin). */
+            /** @description Core left above the inner skin by the saw. Absent: 5 mm (the saw stops well short of the skin behind the core). */
             readonly innerSkinClearanceMm?: number | string;
             /** @description Labour for a square metre of sound deck opened with the rest. Absent: 16 h/m2 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
             readonly openedHPerM2?: number;
