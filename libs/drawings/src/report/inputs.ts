@@ -29,7 +29,7 @@ export const panelOf = ({ estimate: { scope }, record }: Given): Panel => ({
 });
 
 /** The inner skin is cut by somebody who looks up at it. */
-export const seenFrom = ({ scope }: Pick<Estimate, 'scope'>): SeenFrom =>
+const seenFrom = ({ scope }: Estimate): SeenFrom =>
   scope.method.some(({ value }) => value === 'from-below') ? 'below' : 'above';
 
 /** Every fitting of the record; the estimate's scope holds only those that the openings touch. */

@@ -518,7 +518,7 @@ type Press = NonNullable<ReportRequest['estimate']['process']['bondPressure']>;
 
 /** What is pressed how hard, and what carries it. */
 export function pressFacts(
-  { requiredKPa, restsOn, props }: Press,
+  { method, requiredKPa, restsOn, props }: Press,
   reader: Reader,
 ): readonly (readonly [string, string])[] {
   const said = reader.words.process;
@@ -527,7 +527,10 @@ export function pressFacts(
   return [
     [said.required, `${fixed(reader, requiredKPa, 2)} kPa`],
     [said.restsOn, restsOn],
-    [said.props, `${props.needed ? spacing : said.propsNotNeeded}; ${props.why}`],
+    // Jacks lift the skin above; the one below is cut away, and nothing props it.
+    method === 'jacks'
+      ? [said.skinAbove, props.why]
+      : [said.props, `${props.needed ? spacing : said.propsNotNeeded}; ${props.why}`],
   ];
 }
 
