@@ -89,7 +89,9 @@ describe('from below', () => {
   test('nothing is cut, painted or matched on deck', () => {
     const codes = below.cautions.map(({ code }) => code);
     expect(codes).toContain('cut-through-deck');
-    expect(codes.filter((code) => ['cut-too-deep', 'nonskid-match', 'resin-rain'].includes(code))).toEqual([]);
+    expect(codes.filter((code) => ['cut-too-deep', 'nonskid-match', 'resin-rain'].includes(code))).toEqual(
+      [],
+    );
   });
 });
 

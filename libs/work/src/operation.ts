@@ -212,7 +212,11 @@ export interface Operation {
   /** Work stops here until somebody outside the crew agrees. */
   readonly isHoldPoint?: boolean;
   /** What is other where the skin below is opened and all is done overhead. */
-  readonly fromBelow?: { readonly title?: string; readonly wetOn?: readonly string[]; readonly tackyOn?: readonly string[] };
+  readonly fromBelow?: {
+    readonly title?: string;
+    readonly wetOn?: readonly string[];
+    readonly tackyOn?: readonly string[];
+  };
   /** Done by one hand in the shop or below while others work on deck: it needs no deck. */
   readonly isOffDeck?: boolean;
   readonly cite: Cite;

@@ -454,9 +454,11 @@ export const rows: readonly PublishedCase[] = [
     locus: 'two pulpits and six stanchions: holes tapped 1 h, set nearly 3 h',
     unit: 'h',
     printed: '4',
-    ours: () =>
-      fittingHours(Array.from({ length: 14 }, () => card('stanchion', 75))).onH * bedding.likely,
-    tolerance: { absolute: 2, because: 'a day of one boatbuilder; 3 to 6 h are taken as its range, from memory' },
+    ours: () => fittingHours(Array.from({ length: 14 }, () => card('stanchion', 75))).onH * bedding.likely,
+    tolerance: {
+      absolute: 2,
+      because: 'a day of one boatbuilder; 3 to 6 h are taken as its range, from memory',
+    },
   }),
 ];
 

@@ -90,7 +90,9 @@ describe('fittings that come off are bought for by their cards:', () => {
       aRecord({
         zones: [],
         fittings: [{ id: 'W', kind: 'winch', at: [1000, 550], wetReachMm: 10, offH: 3, onH: 9 }],
-        survey: { readings: [{ kind: 'plug', at: [1010, 560], condition: 'wet-bonded', moisturePercent: 22 }] },
+        survey: {
+          readings: [{ kind: 'plug', at: [1010, 560], condition: 'wet-bonded', moisturePercent: 22 }],
+        },
         ...inShed,
       }),
     );

@@ -78,10 +78,7 @@ describe('a leak is stopped only by what is done about it:', () => {
     const { leak, lines } = made.value.estimate;
     expect(leak.isRemedied).toBe(true);
     expect(lines.map(({ code }) => code)).toEqual(
-      expect.arrayContaining([
-        'labour-frame-ring',
-        'material-leak-consumable-sealant-polyurethane',
-      ]),
+      expect.arrayContaining(['labour-frame-ring', 'material-leak-consumable-sealant-polyurethane']),
     );
   });
 });

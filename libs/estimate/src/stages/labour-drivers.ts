@@ -297,12 +297,7 @@ const pausesOf = ({ sessions }: LaminateWork): Figure<'1'> =>
     inputs: {},
   });
 
-function fittingCounts({
-  fittings,
-}: ScopeWork['plan']): Pick<
-  JobQuantities,
-  'holes' | 'inserts' | 'plates'
-> {
+function fittingCounts({ fittings }: ScopeWork['plan']): Pick<JobQuantities, 'holes' | 'inserts' | 'plates'> {
   const counted = (meaning: string, count: number): Figure<'1'> =>
     derived('1', fraction(count), meaning, {
       formula: 'scope.count',

@@ -94,7 +94,11 @@ export const openingRuleQuestions = {
     unit: 'mm',
     meaning: 'core left above the inner skin by the saw',
     range: { from: 1, upTo: 50 },
-    otherwise: { value: 5, because: 'the saw stops well short of the skin behind the core', cite: commonPractice },
+    otherwise: {
+      value: 5,
+      because: 'the saw stops well short of the skin behind the core',
+      cite: commonPractice,
+    },
   }),
   supportClearanceMm: ask({
     unit: 'mm',

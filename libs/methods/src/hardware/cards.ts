@@ -49,7 +49,11 @@ const usual = (
 });
 
 /** Half to twice the likely hours: nobody knows how the nuts sit before they are turned. Source: [FROM-MEMORY]. */
-export const aboutHours = (likely: number): UsualCard['offH'] => ({ low: likely / 2, likely, high: likely * 2 });
+export const aboutHours = (likely: number): UsualCard['offH'] => ({
+  low: likely / 2,
+  likely,
+  high: likely * 2,
+});
 const h = aboutHours;
 
 /** Counts and sizes by kind of fitting; from memory unless a citation says otherwise. */

@@ -13,9 +13,12 @@ describe('hours of fittings', () => {
     ['hatch', 1.5, 3, 0],
     ['chainplate', 1, 2.5, 2.5],
     ['stanchion', 0.5, 1, 1],
-  ])('%s alone: by its own card, whoever holds the nuts counted where one is needed', (kind, offH, onH, helpedH) => {
-    expect(fittingHours(cards({ kind }))).toEqual({ offH, onH, helpedH });
-  });
+  ])(
+    '%s alone: by its own card, whoever holds the nuts counted where one is needed',
+    (kind, offH, onH, helpedH) => {
+      expect(fittingHours(cards({ kind }))).toEqual({ offH, onH, helpedH });
+    },
+  );
 
   test('a track is charged by its length', () => {
     const long = fittingCard({ id: 'T', kind: 'track', baseMm: 2500, isHighlyLoaded: false }, stack);

@@ -124,7 +124,9 @@ export const bondOperations = [
   defineOperation({
     code: 'laminate-top',
     title: 'Lay the new skin, two plies',
-    fromBelow: { title: 'Lay the new inner skin overhead, two plies, the second as soon as the first is tacky' },
+    fromBelow: {
+      title: 'Lay the new inner skin overhead, two plies, the second as soon as the first is tacky',
+    },
     phase: 'close',
     driver: 'laminate-m2',
     hours: structureRate(1, 1.8, 3),

@@ -1,13 +1,6 @@
 import { scaled } from '#lib/kernel';
 import { aboutHours, type HoursBySize } from '../job-size.js';
-import {
-  commonPractice,
-  deckOpened,
-  noWait,
-  splitFromMemory,
-  threePoint,
-  sizedFromMemory,
-} from './cites.js';
+import { commonPractice, deckOpened, noWait, splitFromMemory, threePoint, sizedFromMemory } from './cites.js';
 import { takingOff } from './hardware.js';
 import { defineOperation } from '../operation.js';
 
