@@ -307,3 +307,34 @@ describe('awkward surveys', () => {
     ).toBe(false);
   });
 });
+
+describe('a deck and its mirror image', () => {
+  const random = randomStream(7);
+  const readings = Array.from({ length: 40 }, (): Reading => {
+    const at: Point = [50 + 1900 * random(), 50 + 900 * random()];
+    const isHeard = random() < 0.85 ? isBad(at) : !isBad(at);
+    return { kind: 'sounding', at, sound: isHeard ? 'dull' : 'sharp' };
+  });
+  const seen = (move: (point: Point) => Point) => {
+    const { mapSpreadM2, damagedAreaM2, nextReadings } = extent({
+      panel: { outline: panel.outline.map(move) },
+      survey: { readings: readings.map((reading) => ({ ...reading, at: move(reading.at) })) },
+    });
+    return { mapSpreadM2, damagedAreaM2, worth: nextReadings?.readings.map(({ worthH }) => worthH) };
+  };
+  const here = seen((at) => at);
+
+  test.each<readonly [string, (point: Point) => Point]>([
+    ['mirrored', ([x, y]) => [x, -y]],
+    ['turned end for end', ([x, y]) => [-x, -y]],
+    ['turned and moved', ([x, y]) => [0.8 * x - 0.6 * y + 731, 0.6 * x + 0.8 * y - 257]],
+  ])('is as large, and as doubtful, when it is %s', (_, move) => {
+    expect(numbersOf(seen(move))).toEqual(numbersOf(here));
+  });
+});
+
+/** To the digits that are printed. */
+const numbersOf = (seen: object): unknown =>
+  JSON.parse(
+    JSON.stringify(seen, (_, value: unknown) => (typeof value === 'number' ? value.toFixed(6) : value)),
+  );

@@ -1,15 +1,9 @@
-import {
-  areaMm2,
-  leastRectangle,
-  ringsOf,
-  rotatePoint,
-  type LeastRectangle,
-  type Point,
-  type Region,
-} from '#lib/geometry';
+import { areaMm2, ringsOf, type Point, type Region } from '#lib/geometry';
+import { deckFrameOf, toDeck, toFrame, type DeckFrame } from './deck-frame.js';
 
-/** Square cells over the panel, laid along its smallest rectangle, so that turning the deck turns the cells with it. */
+/** Square cells over the panel, laid along its smallest rectangle, so that turning or mirroring the deck does so with the cells and their numbers. */
 export interface Lattice {
+  readonly frame: DeckFrame;
   readonly stepMm: number;
   /** Along the long side. */
   readonly columns: number;
@@ -37,11 +31,10 @@ export interface LatticeNode {
 const LEAST_STEP_MM = 15;
 
 /** A lattice of about so many cells. */
-export const latticeOver = (panel: Region, cells: number): Lattice =>
-  latticeWithStep(panel, Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells)));
+export const latticeOver = (panel: Region, cells: number, frame = deckFrameOf(panel)): Lattice =>
+  latticeWithStep(panel, Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells)), frame);
 
-export function latticeWithStep(panel: Region, stepMm: number): Lattice {
-  const frame = leastRectangle(panel.flatMap(({ outer }) => outer));
+export function latticeWithStep(panel: Region, stepMm: number, frame = deckFrameOf(panel)): Lattice {
   const [columns, rows] = [frame.lengthMm, frame.widthMm].map((side) => Math.ceil(side / stepMm - 1e-6) + 2);
   const placeOf = (column: number, row: number): Point =>
     toDeck(frame, [(column - (columns - 1) / 2) * stepMm, (row - (rows - 1) / 2) * stepMm]);
@@ -49,18 +42,11 @@ export function latticeWithStep(panel: Region, stepMm: number): Lattice {
     const [x, y] = toFrame(frame, place);
     return [x / stepMm + (columns - 1) / 2, y / stepMm + (rows - 1) / 2];
   };
-  const areas = cellAreas(panel, { columns, rows, placeOf, cellAt, stepMm });
-  return {
-    stepMm,
-    columns,
-    rows,
-    placeOf,
-    cellAt,
-    ...numbered(areas, { columns, rows, placeOf, cellAt, stepMm }),
-  };
+  const shape = { frame, stepMm, columns, rows, placeOf, cellAt };
+  return { ...shape, ...numbered(cellAreas(panel, shape), shape) };
 }
 
-type Shape = Pick<Lattice, 'columns' | 'rows' | 'placeOf' | 'cellAt' | 'stepMm'>;
+type Shape = Pick<Lattice, 'frame' | 'columns' | 'rows' | 'placeOf' | 'cellAt' | 'stepMm'>;
 
 /** Nodes stand in every cell that holds panel and in the cells round those, so that contours reach the panel's edge. */
 function numbered(areas: Float64Array, shape: Shape): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
@@ -96,7 +82,9 @@ function reachOf(nodeAt: Int32Array, nodes: readonly LatticeNode[], rows: number
 }
 
 /** Panel within each cell, exactly: the panel's rings, in cells, are cut into columns first and then into rows. */
-function cellAreas(panel: Region, { columns, rows, cellAt, stepMm }: Shape): Float64Array {
+function cellAreas(panel: Region, { frame, columns, rows, cellAt, stepMm }: Shape): Float64Array {
+  // A ring that is seen in the other hand runs the other way round.
+  const cellMm2 = stepMm * stepMm * frame.signs[0] * frame.signs[1];
   const areas = new Float64Array(columns * rows);
   for (const ring of ringsOf(panel)) {
     const inCells = ring.map(cellAt);
@@ -104,7 +92,7 @@ function cellAreas(panel: Region, { columns, rows, cellAt, stepMm }: Shape): Flo
       const strip = between(inCells, 0, column);
       if (strip.length === 0) continue;
       for (let row = 0; row < rows; row += 1)
-        areas[column * rows + row] += signedArea(between(strip, 1, row)) * stepMm * stepMm;
+        areas[column * rows + row] += signedArea(between(strip, 1, row)) * cellMm2;
     }
   }
   return areas.map((area) => Math.max(0, area));
@@ -136,11 +124,3 @@ function signedArea(ring: readonly Point[]): number {
   }
   return sum / 2;
 }
-
-function toDeck({ angle, centre }: LeastRectangle, point: Point): Point {
-  const [x, y] = rotatePoint(point, angle);
-  return [x + centre[0], y + centre[1]];
-}
-
-const toFrame = ({ angle, centre }: LeastRectangle, [x, y]: Point): Point =>
-  rotatePoint([x - centre[0], y - centre[1]], -angle);

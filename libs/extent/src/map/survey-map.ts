@@ -1,6 +1,7 @@
 import { normalCdf } from '#lib/kernel';
 import type { Region } from '#lib/geometry';
 import type { Survey } from '../reading.js';
+import { deckFrameOf, type Mass } from './deck-frame.js';
 import { fieldOn, type Field } from './field.js';
 import { withHearing } from './hearing.js';
 import { carried, tiesTo } from './interpolation.js';
@@ -71,7 +72,7 @@ const TAPS_WITHOUT_DOUBT = 500;
  */
 export function mapOf(panel: Region, survey: Survey, beliefs: Beliefs): SurveyMap {
   const cells = Math.min(MOST_CELLS, Math.max(CELLS, survey.readings.length));
-  const lattice = latticeOver(panel, cells);
+  const lattice = latticeOver(panel, cells, deckFrameOf(panel, massesOf(survey, beliefs)));
   const ranged = weighed(rangesOf(panel, lattice, survey, beliefs));
   const hung = weighed(
     ranged.flatMap((part) => withErrorsHanging(part, { panel, lattice }, survey, beliefs)),
@@ -89,6 +90,13 @@ export function mapOf(panel: Region, survey: Survey, beliefs: Beliefs): SurveyMa
     hangingTogether: average(({ hearingSd }) => (hearingSd > 0 ? 1 : 0)),
   };
 }
+
+/** Each reading by what it says, for bad core or against it. */
+const massesOf = ({ readings, meter }: Survey, { odds, team }: Beliefs): readonly Mass[] =>
+  readings.map((reading) => {
+    const { ifBad, ifSound } = evidenceOf(reading, meter, odds, team);
+    return { at: reading.at, mass: Math.log(ifBad / ifSound) };
+  });
 
 /** The parts' chances by their weights, and round plugs as these showed the core. */
 function chanceOf(parts: readonly MapPart[], survey: Survey, lattice: Lattice): Float64Array {
@@ -113,7 +121,7 @@ function rangesOf(panel: Region, lattice: Lattice, survey: Survey, beliefs: Beli
   const ranges = fits.length > 0 ? fits : [2 * lattice.stepMm];
   return ranges.reduce<readonly Candidate[]>((found, rangeMm) => {
     const stepMm = rangeMm / STEPS_PER_RANGE;
-    const own = stepMm > lattice.stepMm ? latticeWithStep(panel, stepMm) : lattice;
+    const own = stepMm > lattice.stepMm ? latticeWithStep(panel, stepMm, lattice.frame) : lattice;
     const candidate = candidateOn(fieldOn(own, rangeMm), lattice, { survey, beliefs }, found.at(-1));
     return [...found, candidate];
   }, []);
@@ -210,7 +218,7 @@ function withErrorsHanging(
   const { field: coarse } = part.given;
   const isCoarse = coarse.lattice.stepMm > HEARING_STEP_MM;
   const stepMm = Math.max(lattice.stepMm, HEARING_STEP_MM);
-  const base = isCoarse ? fieldOn(latticeWithStep(panel, stepMm), part.rangeMm) : coarse;
+  const base = isCoarse ? fieldOn(latticeWithStep(panel, stepMm, lattice.frame), part.rangeMm) : coarse;
   const places = survey.readings.map(({ at }) => at);
   const hearing = withHearing(base, places, isHammer);
   const makeup = makeupOf(hearing.field, places, beliefs.effects, { of: hearing, sd: HEARING_SD });
