@@ -145,7 +145,8 @@ function fromSidesMm(outline: readonly (readonly [number, number])[]): readonly 
 }
 
 /** Lengths that a drawing measures off the document's own outlines: corner to corner, and the rectangle round a piece. */
-const measuredMm = ({ scope, core }: Estimate): readonly number[] => [
+const measuredMm = ({ scope, core }: Estimate, { survey }: DefectRecord): readonly number[] => [
+  ...(survey?.readings ?? []).flatMap(({ at }) => at),
   ...scope.openings.flatMap(({ sawLine }) =>
     sawLine.flatMap(([x, y]) => sawLine.map(([otherX, otherY]) => Math.hypot(otherX - x, otherY - y))),
   ),
@@ -175,7 +176,17 @@ const saidOnce: readonly RegExp[] = [
   /^bags of \d+ kg|Sand bag, \d+ kg/,
   /codes give 75 to 82.5 kg a person/,
   /tape, \d+ ml$/,
+  /100 g last \d+ min/,
+  /padded boards of [\d.]+ m(²|2)|on a piece of [\d.]+ m(²|2)/,
+  /metal takes 3 to 6 h off and 6 to 12 h on for 10 m/,
 ];
+
+/** Where a source is described, its figures are its own. */
+const ofSources = 'estimate-report sources';
+
+/** A name that a drawing had no room for. */
+const isCutShort = (text: string, texts: readonly string[]): boolean =>
+  text.endsWith('…') && texts.some((whole) => whole.startsWith(text.slice(0, -1)));
 
 const isSaidOnce = (text: string): boolean => saidOnce.some((pattern) => pattern.test(text));
 
@@ -261,7 +272,7 @@ const everything = (record: DefectRecord, estimate: Estimate): readonly Printed[
 /** Numbers of the prints that no place of the document accounts for. */
 function lostIn(printed: readonly Printed[], held: Held): readonly string[] {
   const lost = printed
-    .filter(({ text }) => !isSaidOnce(text))
+    .filter(({ text, where }) => where !== ofSources && !isSaidOnce(text) && !isCutShort(text, held.texts))
     .flatMap((one) => {
       const without = (texts: readonly string[]): Printed => ({
         ...one,
@@ -288,12 +299,13 @@ function heldBy(record: DefectRecord, estimate: Estimate): Held {
   return {
     leaves: {
       ...leaves,
-      mm: [...leaves.mm, ...measuredMm(estimate)],
+      mm: [...leaves.mm, ...measuredMm(estimate, record)],
       share: [...leaves.share, LIMIT_SHARE],
     },
     texts: [...textsHeld([estimate, record])].sort((a, b) => b.length - a.length),
     goods: estimate.lines
       .flatMap(({ title, packs }) => [...packs.map((pack) => pack.name), title])
+      .flatMap((name) => [name, withUnitSigns(name)])
       .sort((a, b) => b.length - a.length),
   };
 }
@@ -396,6 +408,18 @@ describe.each(['foredeck', 'side-deck'])('the documents of %s', (name) => {
     );
   });
 });
+
+/** Of other kinds of job: a deck that stays closed, one that is opened from below, planks, and a large sole. */
+test.each(['stanchion', 'toe-rail', 'from-below', 'planked-side-deck', 'cockpit-sole'])(
+  'the documents of %s print no number with a unit that the document does not hold',
+  (name) => {
+    const record = sampleRecordOf(name);
+    const estimate = estimateOf(record);
+    const printed = everything(record, estimate);
+    expect(printed.flatMap(numbersIn).length).toBeGreaterThan(200);
+    expect(lostIn(printed, heldBy(record, estimate))).toEqual([]);
+  },
+);
 
 /** Cells of a row of CSV by its quotes. */
 const cellsOf = (row: string): readonly string[] =>

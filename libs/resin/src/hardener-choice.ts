@@ -153,4 +153,4 @@ export function verdictsOn(
 }
 
 export const strengthsOf = ({ hardener, clock, potCount, edgeOpenMin }: HardenerTrial): string =>
-  `${hardener.name}: 100 g last ${clock.at100G.value.toFixed(0)} min, ${potCount} pots in all, a spread edge stays open for ${edgeOpenMin.toFixed(0)} min`;
+  `${hardener.name}: 100 g last ${clock.at100G.value.toFixed(0)} min, ${potCount === 1 ? '1 pot' : `${potCount} pots`} in all, a spread edge stays open for ${edgeOpenMin.toFixed(0)} min`;

@@ -5,6 +5,7 @@ import { plyPlan } from '../deck/ply-plan.js';
 import { pressPlan } from '../deck/press-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { DrawingRequest } from '../drawing-request.js';
+import { fittingSection } from '../joint/fitting-section.js';
 import { jointSection } from '../joint/section.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import type { SheetFormat } from '../sheet/formats.js';
@@ -17,6 +18,7 @@ import {
   batchInput,
   checkBars,
   defectMapInput,
+  fittingSectionInputs,
   ganttInput,
   openingPlanInput,
   piecePlanInput,
@@ -43,6 +45,10 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
   return [
     { name: 'defect-map', draw: (drawing) => defectMap(defectMapInput(request), drawing) },
     ...(opened === undefined ? [] : openedDrawings(opened)),
+    ...fittingSectionInputs(request).map((input, index) => ({
+      name: numbered('fitting-section', index),
+      draw: (drawing: DrawingRequest) => fittingSection(input, drawing),
+    })),
     ...(bars.length === 0
       ? []
       : [

@@ -6,6 +6,7 @@ import { batchCard } from '../job/batch-card.js';
 import { gantt, ganttHeightMm } from '../job/gantt.js';
 import { potRuns } from '../job/pot-runs.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
+import { fittingSection } from '../joint/fitting-section.js';
 import { jointSection } from '../joint/section.js';
 import { defectMap } from '../deck/defect-map.js';
 import { openingPlan } from '../deck/opening-plan.js';
@@ -17,6 +18,7 @@ import type { FigureBlock } from './document.js';
 import {
   checkBars,
   defectMapInput,
+  fittingSectionInputs,
   ganttInput,
   openingPlanInput,
   piecePlanInput,
@@ -147,6 +149,21 @@ export const sheetFigures = (request: OpenedRequest): readonly FigureBlock[] =>
 
 export const sectionFigure = (request: OpenedRequest): FigureBlock =>
   fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 92);
+
+/** One for each way in which fittings are bolted here. */
+export const fittingFigures = (request: ReportRequest): readonly FigureBlock[] =>
+  fittingSectionInputs(request).map((input, index) =>
+    fixedFigure(
+      request,
+      (drawing) => {
+        const drawn = fittingSection(input, drawing);
+        return { ...drawn, name: `${drawn.name}-${index + 1}` };
+      },
+      FITTING_MM,
+    ),
+  );
+
+const FITTING_MM = 62;
 
 export const chartFigure = (request: ReportRequest): FigureBlock => {
   const bars = checkBars(request);

@@ -8,6 +8,7 @@ import type { Area } from '../deck/place.js';
 import type { PressPlanInput } from '../deck/press-plan.js';
 import type { PlyPlanInput } from '../deck/ply-plan.js';
 import type { SheetLayoutInput } from '../deck/sheet-layout.js';
+import type { FittingSectionInput } from '../joint/fitting-section.js';
 import type { SectionInput } from '../joint/section.js';
 import type { UtilisationBar } from '../joint/utilisation-chart.js';
 import { boxOf, overlaps } from '../sheet/shapes.js';
@@ -164,6 +165,28 @@ export const sectionInput = ({ estimate, record: stated }: GivenOpened): Section
     plies: laminate.plies,
   };
 };
+
+/** Fittings whose holes are made alike are drawn once, under all their names. */
+export function fittingSectionInputs({ estimate, record: stated }: Given): readonly FittingSectionInput[] {
+  const { record } = measuredRecord(stated);
+  const byLook = new Map<string, FittingSectionInput>();
+  for (const { id, fastenerMm, fastenerLengthMm, plugMm, insert, plate, sealant } of estimate.hardware) {
+    const look = {
+      outerSkinMm: record.outerSkin.thicknessMm,
+      coreMm: record.core.thicknessMm,
+      innerSkinMm: record.innerSkin.thicknessMm,
+      fastenerMm,
+      fastenerLengthMm,
+      plugMm,
+      ...(insert === undefined ? {} : { insert: { material: insert.material } }),
+      ...(plate === undefined ? {} : { plate: { thicknessMm: plate.thicknessMm, material: plate.material } }),
+      sealant: sealant.kind,
+    };
+    const key = JSON.stringify(look);
+    byLook.set(key, { ...look, names: [...(byLook.get(key)?.names ?? []), id] });
+  }
+  return [...byLook.values()];
+}
 
 export const checkBars = ({ estimate, reader }: Given): readonly UtilisationBar[] =>
   estimate.checks.flatMap(({ title, state, utilisation, verdict }) =>

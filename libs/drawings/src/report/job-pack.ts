@@ -2,7 +2,6 @@ import {
   dense,
   paragraph,
   task,
-  type Block,
   type FigureBlock,
   type ReportDocument,
   type Section,
@@ -10,23 +9,21 @@ import {
 import { documentOf } from './estimate-report.js';
 import {
   CARDS_A_SHEET,
-  openingPlanFigure,
-  PLAN_WITH_LIST_MM,
+  fittingFigures,
   piecePlanFigure,
   plyPlanFigure,
   potFigures,
   sectionFigure,
 } from './figures.js';
 import { hardwareBlocks } from './method-section.js';
-import { cornerTable, fittingTable } from './opening-sections.js';
+import { fittingTable } from './opening-sections.js';
 import { dayPlanTasks } from './pack/day-plan.js';
 import { goodsTasks, logBlocks } from './pack/goods.js';
+import { markOutTasks } from './pack/mark-out.js';
 import { pressingTasks } from './pack/pressing.js';
 import { sharingSheets } from './pack/shared-sheets.js';
 import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
 import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
-import { settingOut } from '../deck/setting-out.js';
-import { panelOf } from './inputs.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import { word } from './said.js';
 import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
@@ -37,15 +34,15 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
   const templates = shapedTemplates(request);
   const sheets: readonly Sheet[] = [
     [undefined, dayPlanTasks(request)],
+    [undefined, goodsTasks(request)],
     ['mark-out', markOutTasks(request)],
     ['pressing', pressingTasks(request)],
-    [undefined, opened === undefined ? [] : sectionTasks(opened)],
     ['fittings', fittingTasks(request)],
+    [undefined, opened === undefined ? [] : sectionTasks(opened)],
     ['pieces', opened === undefined ? [] : pieceTasks(opened, templates)],
     ['plies', opened === undefined ? [] : plyTasks(opened)],
     ['pots', potTasks(request)],
     ['gates', [gateTask(request)]],
-    [undefined, goodsTasks(request)],
   ];
   const { jobPack } = request.reader.words;
   return documentOf(request, 'job-pack', jobPack.kind, [
@@ -94,36 +91,6 @@ function taskName({ id, title }: Section, { reader }: ReportRequest): string {
   return Object.hasOwn(taskNames, task) ? word(taskNames, task) : title;
 }
 
-/** The corners stand with the plan where they all find room, else each opening has a sheet of its own. */
-const markOutTasks = (request: ReportRequest): readonly Section[] => {
-  const { jobPack } = request.reader.words;
-  const { openings } = request.estimate.scope;
-  const { way } = settingOut(panelOf(request).outer);
-  const corners = ({ label }: { readonly label: string }): readonly Block[] => [
-    dense(paragraph(jobPack.markOutLead[way](label))),
-    ...cornerTable(request, label).map((block) =>
-      block.kind === 'table' || block.kind === 'paragraph' ? dense(block) : block,
-    ),
-  ];
-  if (openings.length === 0) return [];
-  const count = openings.reduce((sum, { sawLine }) => sum + sawLine.length, 0);
-  if (openings.length === 1 || count <= MOST_CORNERS_WITH_PLAN)
-    return [
-      task('mark-out', jobPack.markOut, [
-        openingPlanFigure(request, PLAN_WITH_LIST_MM[request.paper]),
-        ...openings.flatMap(corners),
-      ]),
-    ];
-  return [
-    task('mark-out', jobPack.markOut, [openingPlanFigure(request)]),
-    ...openings.map((opening, index) =>
-      task(`mark-out-${index + 1}`, `${jobPack.markOut} ${opening.label}`, corners(opening)),
-    ),
-  ];
-};
-
-const MOST_CORNERS_WITH_PLAN = 10;
-
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
   task('section', request.reader.words.jobPack.section, [sectionFigure(request)]),
 ];
@@ -135,11 +102,12 @@ const fittingTasks = (request: ReportRequest): readonly Section[] => {
     ? []
     : [
         task('fitting-list', jobPack.fittings, [
-          paragraph(jobPack.fittingsLead),
-          fittingTable(request),
+          dense(paragraph(jobPack.fittingsLead)),
+          dense(fittingTable(request)),
           ...hardwareBlocks(request, hardware).map((block) =>
             block.kind === 'table' || block.kind === 'list' ? dense(block) : block,
           ),
+          ...fittingFigures(request),
         ]),
       ];
 };

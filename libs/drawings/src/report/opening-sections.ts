@@ -16,6 +16,7 @@ import {
   wide,
   type Block,
   type Callout,
+  type Column,
   type Section,
   type Table,
 } from './document.js';
@@ -241,38 +242,73 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
   } = request;
   const { columns, scope: said } = reader.words;
   const openings = scope.openings.filter(({ label }) => only === undefined || label === only);
+  const radii = [...new Set(openings.map(({ cornerRadiusMm }) => cornerRadiusMm))];
+  const places = openings.flatMap((opening) =>
+    listedCorners(opening).map((corner, index) => ({ named: [opening.label, String(index + 1)], at: corner })),
+  );
+  const { way } = settingOut(panelOf(request).outer);
+  return setOutBlocks(request, {
+    caption: said.corners[way],
+    names: [narrow(columns.opening), numeric(columns.corner)],
+    places,
+    notes: radii.map((radius) => said.roundCorners(lengthText(reader, radius))),
+  });
+}
+
+/** Where fittings and corners of bad core lie on a deck that stays closed, from the same two tapes. */
+export function placeTable(request: ReportRequest): readonly Block[] {
+  const { scope } = request.estimate;
+  const { columns, jobPack } = request.reader.words;
+  return setOutBlocks(request, {
+    caption: jobPack.places,
+    names: [wide(columns.what), numeric(columns.corner)],
+    places: [
+      ...scope.fittings.map(({ id, at }) => ({ named: [id, ''], at })),
+      ...scope.zones.flatMap(({ id, outline }) =>
+        outline.length > MOST_ZONE_CORNERS
+          ? []
+          : outline.map((corner, index) => ({ named: [id, String(index + 1)], at: corner })),
+      ),
+    ],
+    notes: [],
+  });
+}
+
+/** A zone with more is a curve that nobody sets out; the plan shows it. */
+const MOST_ZONE_CORNERS = 12;
+
+interface SetOut {
+  readonly caption: string;
+  readonly names: readonly [Column, Column];
+  readonly places: readonly { readonly named: readonly string[]; readonly at: Place }[];
+  readonly notes: readonly string[];
+}
+
+function setOutBlocks(request: ReportRequest, { caption, names, places, notes }: SetOut): readonly Block[] {
+  const { reader } = request;
+  const { columns, scope: said } = reader.words;
   const out = settingOut(panelOf(request).outer);
   const unit = reader.units === 'us' ? 'ft in' : 'mm';
-  const rows = openings.flatMap((opening) =>
-    listedCorners(opening).map((corner, index) =>
-      row(
-        opening.label,
-        String(index + 1),
-        ...saidCorner(corner, out, reader),
-        ...setCorner(corner, out).checksMm.map((check) => dimensionText(reader, check)),
-      ),
-    ),
-  );
-  const radii = [...new Set(openings.map(({ cornerRadiusMm }) => cornerRadiusMm))];
-  if (rows.length === 0) return [];
+  if (places.length === 0) return [];
   return [
     table(
-      said.corners[out.way],
+      caption,
       [
-        narrow(columns.opening),
-        numeric(columns.corner),
+        ...names,
         numeric(columns.forward(unit)),
         numeric(out.way === 'edges' ? columns.fromPort(unit) : columns.offset(unit)),
         numeric(columns.checkPort(unit)),
         numeric(columns.checkStarboard(unit)),
       ],
-      rows,
-    ),
-    paragraph(
-      [said.cornersChecked, ...radii.map((radius) => said.roundCorners(lengthText(reader, radius)))].join(
-        ' ',
+      places.map(({ named, at }) =>
+        row(
+          ...named,
+          ...saidCorner(at, out, reader),
+          ...setCorner(at, out).checksMm.map((check) => dimensionText(reader, check)),
+        ),
       ),
     ),
+    paragraph([said.cornersChecked, ...notes].join(' ')),
   ];
 }
 

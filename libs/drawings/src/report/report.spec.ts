@@ -155,17 +155,17 @@ describe('the job pack', () => {
     expect(titles).toEqual([
       'Before anything else',
       'Plan of the days',
+      'Pick list and tools',
       'Mark out',
       'Props and pressing',
-      'Cut, taper and layers',
       'Fittings',
+      'Cut, taper and layers',
       'Core pieces, opening A',
       'Core pieces, opening B',
       'Ply cut sheet, opening A',
       'Ply cut sheet, opening B',
       'Pot cards',
       'Gates and waits',
-      'Pick list and tools',
     ]);
     const days = pack.sections.find(({ id }) => id === 'plan')!.blocks;
     const holds = days

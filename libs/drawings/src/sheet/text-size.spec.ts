@@ -98,6 +98,13 @@ describe('text in a line', () => {
     expect(shortened('short', 50, 3, 'regular')).toBe('short');
   });
 
+  test('cuts no quantity in two: twelve metres are not twelve millimetres', () => {
+    const said = 'core edge dug back 12 mm and sealed';
+    for (let widthMm = 20; widthMm < textWidthMm(said, 3, 'regular'); widthMm += 0.2)
+      expect(shortened(said, widthMm, 3, 'regular')).not.toMatch(/12( m)?…$/);
+    expect(shortened(said, textWidthMm(`${said.slice(0, 24)} …`, 3, 'regular'), 3, 'regular')).toMatch(/12 mm…$/);
+  });
+
   test('names what the font has no glyph for instead of dropping it', () => {
     expect(printable('plain ±°²äЖא')).toBe('plain ±°²äЖא');
     expect(printable('龍 🛥')).toBe('[U+9F8D] [U+1F6E5]');

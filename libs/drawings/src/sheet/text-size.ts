@@ -52,12 +52,20 @@ function fitting(word: string, widthMm: number, sizeMm: number, weight: Weight):
   return [...parts, part];
 }
 
-/** Shortens text to a width, marking the cut with an ellipsis. */
+/** Shortens text to a width, marking the cut with an ellipsis; a quantity goes whole or stays whole, for half of its unit is another one. */
 export function shortened(text: string, widthMm: number, sizeMm: number, weight: Weight): string {
   if (textWidthMm(text, sizeMm, weight) <= widthMm) return text;
   const letters = [...text];
   while (letters.length > 0 && textWidthMm(`${letters.join('')}…`, sizeMm, weight) > widthMm) letters.pop();
-  return `${letters.join('').trimEnd()}…`;
+  return `${withoutHalfQuantity(letters.join(''), text)}…`;
+}
+
+/** What is left of a number and its unit when the cut went through them is taken away too. */
+function withoutHalfQuantity(kept: string, text: string): string {
+  const isCutInWord = /\S$/u.test(kept) && /^\S/u.test(text.slice(kept.length));
+  const half = isCutInWord ? /\s\d[\d.,]*\s?\p{L}*$/u : /\s\d[\d.,]*\s?$/u;
+  const whole = kept.replace(half, '');
+  return (whole === '' ? kept : whole).trimEnd();
 }
 
 const covered: readonly (readonly [number, number])[] = coveredRanges

@@ -179,6 +179,20 @@ const words = {
     taperWidth: 'taper',
     ply: (order: string) => `ply ${order}`,
   },
+  fittingSection: {
+    title: (names: string) => `Through one bolt: ${names}`,
+    describe: (names: string) =>
+      `Section through one bolt of ${names}: base, sealant, deck with plug or solid, plate and nut.`,
+    outerSkin: 'outer skin',
+    innerSkin: 'inner skin',
+    core: 'core, sound',
+    plug: (diameter: string) => `hole of ${diameter}, dug out, filled, drilled anew`,
+    plate: (material: string) => `plate: ${material}`,
+    base: 'base of the fitting',
+    sealant: (kind: string) => `${kind} under the base and in a countersink round the bolt`,
+    bolt: (diameter: string, length: string) => `bolt ${diameter} × ${length}`,
+    nut: 'washer and nut',
+  },
   gantt: {
     title: 'Calendar of the work',
     describe: (count: string, days: string) =>

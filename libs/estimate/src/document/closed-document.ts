@@ -12,6 +12,7 @@ import { pricedLadder } from '../ladder/priced-ladder.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { calendarSection } from '../stages/calendar-stage.js';
+import { gateGroups, gatesOf } from '../stages/gate-groups.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { potsSection } from '../stages/process-stage.js';
 import { ofRecord, onceEach, recordAssumptions, stampOf } from './document.js';
@@ -44,7 +45,14 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
       }),
       checks: [],
       process: {
-        ...potsSection(job, process),
+        ...potsSection(
+          job,
+          process,
+          gatesOf(
+            gateGroups(job, process.batches.resin.hardener),
+            calendar.tasks.map(({ gate }) => gate),
+          ),
+        ),
         cure: [],
         calendar: calendarSection(calendar, isKnown(startDate) ? startDate.value : undefined),
       },

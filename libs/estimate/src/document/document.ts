@@ -14,6 +14,7 @@ import { pricedLadder } from '../ladder/priced-ladder.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
+import { gateGroups } from '../stages/gate-groups.js';
 import { pressSection } from '../stages/press-section.js';
 import { potsSection } from '../stages/process-stage.js';
 import { scopeSection } from '../sections/scope-section.js';
@@ -49,7 +50,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       leak: leakSection(job, work.ladder.chosen, { cards: hardware, isTreated: work.beside.isLeakTreated }),
       checks,
       process: {
-        ...potsSection(job, work.process),
+        ...potsSection(job, work.process, gateGroups(job, work.process.batches.resin.hardener)),
         bondPressure: pressSection(work),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),

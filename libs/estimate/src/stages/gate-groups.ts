@@ -34,3 +34,7 @@ export function gateGroups(job: Job, hardener: string): readonly GateGroup[] {
       : []),
   ];
 }
+
+/** Those that some work waits for: a spot that is not painted waits for no paint. */
+export const gatesOf = (groups: readonly GateGroup[], waited: readonly string[]): readonly GateGroup[] =>
+  groups.filter(({ code, limits }) => waited.includes(limits.kind === 'coating' ? 'coating' : code));

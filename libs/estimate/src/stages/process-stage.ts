@@ -19,7 +19,7 @@ import { atRecord } from '../job/record-pointers.js';
 import { resinStepsOf, type ResinContext } from './resin-steps.js';
 import type { ScopeWork } from './scope-stage.js';
 import type { CureMilestones, ProcessSection } from '../document/estimate-document.js';
-import { gateGroups } from './gate-groups.js';
+import type { GateGroup } from './gate-groups.js';
 
 export interface ProcessWork {
   readonly batches: BatchPlan;
@@ -157,7 +157,8 @@ const otherSkinMm = ({ answers: { method, innerSkin, outerSkin } }: Job): number
 
 type Pots = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'gates'>;
 
-export const potsSection = (job: Job, { batches }: ProcessWork): Pots => ({
+/** Pots, and the gates of the work that waits for them. */
+export const potsSection = (job: Job, { batches }: ProcessWork, gates: readonly GateGroup[]): Pots => ({
   resin: batches.resin,
   demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
     step,
@@ -200,7 +201,7 @@ export const potsSection = (job: Job, { batches }: ProcessWork): Pots => ({
     }),
   ),
   findings: batches.findings,
-  gates: gateGroups(job, batches.resin.hardener).map(({ title, limits }) => ({
+  gates: gates.map(({ title, limits }) => ({
     step: title,
     requires: requirementsOf(limits, job.answers.conditions.shelter.value).map(({ text }) => text),
   })),
