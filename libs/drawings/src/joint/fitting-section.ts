@@ -86,7 +86,8 @@ function deckLayers(input: FittingSectionInput, reach: number, reader: Reader): 
   const { innerSkinMm, coreMm, outerSkinMm, plugMm, insert } = input;
   const said = reader.words.fittingSection;
   const coreTop = innerSkinMm + coreMm;
-  const named = (thicknessMm: number, name: string): string => `${lengthText(reader, thicknessMm, 1)}  ${name}`;
+  const named = (thicknessMm: number, name: string): string =>
+    `${lengthText(reader, thicknessMm, 1)}  ${name}`;
   return [
     {
       corners: slab(-reach, reach, 0, innerSkinMm),

@@ -1,11 +1,4 @@
-import {
-  dense,
-  paragraph,
-  task,
-  type FigureBlock,
-  type ReportDocument,
-  type Section,
-} from './document.js';
+import { dense, paragraph, task, type FigureBlock, type ReportDocument, type Section } from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
   CARDS_A_SHEET,

@@ -244,7 +244,10 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
   const openings = scope.openings.filter(({ label }) => only === undefined || label === only);
   const radii = [...new Set(openings.map(({ cornerRadiusMm }) => cornerRadiusMm))];
   const places = openings.flatMap((opening) =>
-    listedCorners(opening).map((corner, index) => ({ named: [opening.label, String(index + 1)], at: corner })),
+    listedCorners(opening).map((corner, index) => ({
+      named: [opening.label, String(index + 1)],
+      at: corner,
+    })),
   );
   const { way } = settingOut(panelOf(request).outer);
   return setOutBlocks(request, {

@@ -102,7 +102,9 @@ describe('text in a line', () => {
     const said = 'core edge dug back 12 mm and sealed';
     for (let widthMm = 20; widthMm < textWidthMm(said, 3, 'regular'); widthMm += 0.2)
       expect(shortened(said, widthMm, 3, 'regular')).not.toMatch(/12( m)?…$/);
-    expect(shortened(said, textWidthMm(`${said.slice(0, 24)} …`, 3, 'regular'), 3, 'regular')).toMatch(/12 mm…$/);
+    expect(shortened(said, textWidthMm(`${said.slice(0, 24)} …`, 3, 'regular'), 3, 'regular')).toMatch(
+      /12 mm…$/,
+    );
   });
 
   test('names what the font has no glyph for instead of dropping it', () => {
