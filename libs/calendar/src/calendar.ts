@@ -20,7 +20,7 @@ import {
 } from './calendar-request.js';
 import { settingFor } from './course.js';
 import { circleIn } from './critical-path.js';
-import { networkFor, waitKindOf, type NetworkTask } from './network.js';
+import { networkAt, networkFor, waitKindOf, type NetworkTask } from './network.js';
 import {
   chainOf,
   daysWorked,
@@ -35,6 +35,7 @@ import { todayFor } from './today.js';
 import {
   walk,
   walkPlan,
+  walkPlanBeside,
   walkTables,
   type Crew,
   type Draw,
@@ -62,9 +63,7 @@ export function planWithScenarios(
   const networks = new Map(
     [...new Set(scenarios.map(({ drivers }) => drivers))].map((drivers) => [
       drivers,
-      drivers === request.drivers
-        ? tasks
-        : networkFor({ ...request, drivers }, hardener, coldestUse(request, deckC)),
+      networkAt(drivers, tasks, { request, hardener, deckC: coldestUse(request, deckC) }),
     ]),
   );
   const others = scenarios.map((scenario) =>
@@ -149,7 +148,7 @@ function daysOfAll(others: readonly Tried[], own: WalkPlan, crew: Crew): readonl
   const known = new Map<readonly NetworkTask[], { readonly plan: WalkPlan; readonly tables: WalkTables }>();
   return others.map((tried) => {
     const { tasks } = tried;
-    const plan = known.get(tasks)?.plan ?? (tasks === own.tasks ? own : walkPlan(tasks, own.setting, crew));
+    const plan = known.get(tasks)?.plan ?? walkPlanBeside(own, tasks, crew);
     const tables = known.get(tasks)?.tables ?? walkTables(plan);
     known.set(tasks, { plan, tables });
     const draw = scenarioDraw(tasks, tried);

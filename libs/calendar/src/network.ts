@@ -1,4 +1,4 @@
-import { scaled, triangularMean, type ThreePoint } from '#lib/kernel';
+import { laidOver, scaled, triangularMean, type ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
 import { saidOr } from '#lib/asking';
 import { labourFor, operationsFor } from '#lib/work';
@@ -58,16 +58,8 @@ export function networkFor(
   hardener: Hardener,
   deckC: number,
 ): readonly NetworkTask[] {
-  const chosen = operationsFor(request.drivers, request.flags).filter(({ driver }) => driver !== 'day');
-  const labour = labourFor(request.drivers, request.flags);
-  const hoursOf = new Map(
-    labour.ok
-      ? labour.value.map(({ code, hours, meanH }) => [
-          code,
-          { low: hours.low, likely: hours.likely, high: hours.high, meanH },
-        ])
-      : [],
-  );
+  const chosen = chosenFor(request);
+  const hoursOf = hoursFor(request);
   const custom = request.customOperations ?? [];
   const standIns = standInsAmong(new Set(chosen.map(({ code }) => code)));
   const tasks = chosen.flatMap((operation) =>
@@ -81,6 +73,48 @@ export function networkFor(
   );
   return inOrder([...tasks, ...custom.map((added) => customTask(added, standIns, tasks))]);
 }
+
+type Sized = Pick<CalendarRequest, 'drivers' | 'flags'>;
+
+const chosenFor = ({ drivers, flags }: Sized): readonly Operation[] =>
+  operationsFor(drivers, flags).filter(({ driver }) => driver !== 'day');
+
+function hoursFor({ drivers, flags }: Sized): ReadonlyMap<string, Hours> {
+  const labour = labourFor(drivers, flags);
+  return new Map(
+    (labour.ok ? labour.value : []).map(({ code, hours: { low, likely, high }, meanH }) => [
+      code,
+      { low, likely, high, meanH },
+    ]),
+  );
+}
+
+/** The network of the same job at another size; it is made anew only where other operations belong to it there. */
+export function networkAt(
+  drivers: CalendarRequest['drivers'],
+  tasks: readonly NetworkTask[],
+  { request, hardener, deckC }: Pick<CycleContext, 'request' | 'hardener' | 'deckC'>,
+): readonly NetworkTask[] {
+  if (drivers === request.drivers) return tasks;
+  const there = { drivers, flags: request.flags };
+  const [own, others] = [chosenFor(request), chosenFor(there)];
+  const isAlike = own.length === others.length && own.every((operation, at) => operation === others[at]);
+  return isAlike ? resized(tasks, hoursFor(there)) : networkFor({ ...request, drivers }, hardener, deckC);
+}
+
+function resized(tasks: readonly NetworkTask[], hoursOf: ReadonlyMap<string, Hours>): readonly NetworkTask[] {
+  const counts = new Map<string, number>();
+  for (const { operation } of tasks) counts.set(operation, (counts.get(operation) ?? 0) + 1);
+  return tasks.map((task) => {
+    const hours = hoursOf.get(task.operation);
+    return hours === undefined ? task : laidOver(task, shareOf(hours, counts.get(task.operation) ?? 1));
+  });
+}
+
+const shareOf = (hours: Hours, count: number): Pick<NetworkTask, 'hours' | 'meanH'> => ({
+  hours: { low: hours.low / count, likely: hours.likely / count, high: hours.high / count },
+  meanH: hours.meanH / count,
+});
 
 /** Predecessors in this job: one that does not belong to it hands its own predecessors on. */
 function afterOf(
@@ -137,7 +171,7 @@ function cyclesOf(
   const count =
     repeated[operation.code]?.((cycle) => saidOr(cyclesQuestions[cycle], request.cycles?.[cycle])) ?? 1;
   const codeOf = (cycle: number): string => (cycle === count ? operation.code : `${operation.code}-${cycle}`);
-  const share = { low: hours.low / count, likely: hours.likely / count, high: hours.high / count };
+  const share = shareOf(hours, count);
   return Array.from({ length: count }, (_, index): NetworkTask => ({
     code: codeOf(index + 1),
     operation: operation.code,
@@ -145,8 +179,8 @@ function cyclesOf(
     phase: operation.phase,
     skill: operation.skill,
     gate: operation.gate,
-    hours: share,
-    meanH: hours.meanH / count,
+    hours: share.hours,
+    meanH: share.meanH,
     mostHands: handsFor(operation),
     wait: waitOf(index + 1 < count ? (operation.waitsBetween ?? operation.waits) : operation.waits, {
       request,

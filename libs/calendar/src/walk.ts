@@ -56,6 +56,16 @@ export function walkPlan(
   return { tasks, setting, before, next, bonds, gates, hands, workShare, tail: tails(tasks, next, hands) };
 }
 
+/** The plan of a network that differs from another in its hours alone shares all else with it. */
+export function walkPlanBeside(own: WalkPlan, tasks: readonly NetworkTask[], crew: Crew): WalkPlan {
+  if (tasks === own.tasks) return own;
+  const isAlike =
+    tasks.length === own.tasks.length && tasks.every(({ after }, place) => after === own.tasks[place].after);
+  return isAlike
+    ? { ...own, tasks, tail: tails(tasks, own.next, own.hands) }
+    : walkPlan(tasks, own.setting, crew);
+}
+
 function followersOf(before: readonly Int32Array[]): readonly Int32Array[] {
   const followers: number[][] = before.map(() => []);
   before.forEach((those, task) => {

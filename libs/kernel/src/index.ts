@@ -26,6 +26,7 @@ export {
   type ProblemCode,
 } from './problem.js';
 export { isKnown, type Known } from './known.js';
+export { lazily } from './lazily.js';
 export { laidOver } from './laid-over.js';
 export { liesWithin, rangeInWords, type Range } from './range.js';
 export { randomStream, type RandomStream } from './random.js';

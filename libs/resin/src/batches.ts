@@ -1,4 +1,4 @@
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { lazily, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { computeChecked } from '#lib/provenance';
 import { adiabaticRise } from '#lib/cure';
 import {
@@ -48,6 +48,8 @@ function planWith(request: BatchRequest, trials: readonly HardenerTrial[], chose
   const { hardener, clock, demand, edgeOpenMin, pots } = chosen;
   const context = { request, resin, hardener, clock, edgeOpenMin };
   const band = potLifeBand(resin, hardener, request.temperatureC);
+  const cards = lazily(() => numbered(pots.flatMap((step) => cardsOf(step, context))));
+  const findings = lazily(() => findingsOn(request, chosen));
   return {
     resin: {
       code: resin.code,
@@ -58,7 +60,10 @@ function planWith(request: BatchRequest, trials: readonly HardenerTrial[], chose
     },
     considered: verdictsOn(trials, chosen),
     demand,
-    batches: numbered(pots.flatMap((step) => cardsOf(step, context))),
+    // Whoever wants the demand alone is spared the cards of its pots.
+    get batches() {
+      return cards();
+    },
     potLife: {
       at100GMin: clock.at100G.value,
       lowMin: band.low,
@@ -66,7 +71,9 @@ function planWith(request: BatchRequest, trials: readonly HardenerTrial[], chose
       temperatureC: request.temperatureC,
     },
     adiabaticRiseK: riseOf(request),
-    findings: findingsOn(request, chosen),
+    get findings() {
+      return findings();
+    },
     assumptions: [...demand.assumptions, ...crewAssumptions(request)],
   };
 }

@@ -1,19 +1,26 @@
 import { andThen, detailOf, mapValue, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { growthLaw } from '#lib/extent';
 import { combinationWith, type JudgedRung } from '#lib/methods';
+import { timeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import { besideOpening, type BesideWork } from './beside-opening.js';
 import { closedPlan } from './closed-plan.js';
 import { cardsFor } from './hardware.js';
 import type { LadderWork } from './method-ladder.js';
 import { roughOpening } from './opening-plan.js';
-import { rungWorkOf, type RungExtent, type RungPlan, type RungWork } from './rung-work.js';
+import {
+  compareRung,
+  type ComparedRung,
+  type RungExtent,
+  type RungPlan,
+  type RungWork,
+} from './rung-work.js';
 import { takingRung } from './taking-rung.js';
 
 /** One rung with what it would take; a refused one has none, and one that cannot be worked out says so. */
 export interface PricedRung {
   readonly rung: JudgedRung;
-  readonly work?: Pick<RungWork, 'labour' | 'cost'>;
+  readonly takes?: ComparedRung;
   readonly isRough: boolean;
   readonly notWorkedOut?: string;
 }
@@ -25,13 +32,18 @@ type Judged = Pick<LadderWork, 'ladder' | 'extent'>;
 export const pricedLadder = (
   job: Job,
   ladder: LadderWork,
-  planned: Pick<RungWork, 'labour' | 'cost'>,
+  planned: Pick<RungWork, 'cost'>,
 ): readonly PricedRung[] =>
   ladder.ladder.governing.rungs.map((rung) =>
     rung.method.code === ladder.chosen.method.code
-      ? { rung, work: planned, isRough: false }
+      ? { rung, takes: takenBy(planned), isRough: false }
       : roughRung(job, rung, ladder),
   );
+
+const takenBy = ({ cost: { risk, totals } }: Pick<RungWork, 'cost'>): ComparedRung => ({
+  times: timeRanges(risk),
+  price: totals.range,
+});
 
 /** Every rung alike, before one is planned. */
 export const roughLadder = (job: Job, judged: Judged): readonly PricedRung[] =>
@@ -40,10 +52,12 @@ export const roughLadder = (job: Job, judged: Judged): readonly PricedRung[] =>
 function roughRung(job: Job, rung: JudgedRung, { ladder, extent }: Judged): PricedRung {
   if (rung.verdict === 'unfit') return { rung, isRough: true };
   const combination = combinationWith(ladder, rung.method.code);
-  const work = rungWorkOf(planFor(job, rung, combination), extent ?? growthOfAPlug);
-  return work.ok
-    ? { rung, isRough: true, work: work.value }
-    : { rung, isRough: true, notWorkedOut: work.problems.map(detailOf).join(' ') };
+  const takes = andThen(planFor(job, rung, combination), (plan) =>
+    compareRung(plan, extent ?? growthOfAPlug),
+  );
+  return takes.ok
+    ? { rung, isRough: true, takes: takes.value }
+    : { rung, isRough: true, notWorkedOut: takes.problems.map(detailOf).join(' ') };
 }
 
 function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combination']): Outcome<RungPlan> {

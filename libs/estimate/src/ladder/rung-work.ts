@@ -1,11 +1,13 @@
-import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { growthQuantile } from '#lib/extent';
 import type { ResinStepRequest } from '#lib/resin';
 import type { OperationFlags } from '#lib/work';
+import type { MoneyRange } from '../document/estimate-document.js';
+import { timeRanges, type TimeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import { scheduleOf, type ScheduleWork } from '../stages/calendar-stage.js';
 import type { CostWork } from '../stages/cost-context.js';
-import { costOf } from '../stages/cost-stage.js';
+import { comparedCost, costOf } from '../stages/cost-stage.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
 import { driverAmountsOf, type JobQuantities } from '../stages/labour-drivers.js';
 import { scaledFigure } from '../stages/scaled-figure.js';
@@ -13,7 +15,7 @@ import type { PlannedExtent } from '../stages/replan-stage.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
 import type { NeedContext } from '../stages/needs.js';
 import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
-import { potsAndWaits, type ProcessWork } from '../stages/process-stage.js';
+import { potsAndWaits, potsOf, type ProcessWork } from '../stages/process-stage.js';
 
 /** What a rung is counted and bought by. */
 export interface RungPlan {
@@ -74,6 +76,36 @@ export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> 
     ({ process, labour, schedule, pricing, cost }) => ({ process, labour, schedule, pricing, cost }),
   );
 
+/** What a rung that is not planned would take. */
+export interface ComparedRung {
+  readonly times: TimeRanges;
+  readonly price: MoneyRange;
+}
+
+/** By the same functions, without what nobody is shown of it; its goods come from everybody who sells them cheapest. */
+export const compareRung = (plan: RungPlan, extent: RungExtent): Outcome<ComparedRung> =>
+  mapValue(
+    inOrder({ ...plan, extent, isRough: true, from: 'everybody' as const })
+      .then('planned', (work) => success(roughExtents(work)))
+      .then('process', ({ job, steps }) => mapValue(potsOf(job, steps), (batches) => ({ batches })))
+      .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))
+      .then('labour', ({ job, quantities, flags, schedule }) =>
+        labourOf(job, { quantities, flags, visits: schedule.visits }),
+      )
+      .then('pricing', (work) =>
+        pricedWork(
+          { ...work, pressed: roughPressed(work), pressedBy: roughlyPressedBy(work) },
+          work.process.batches.demand,
+          work,
+        ),
+      )
+      .then('cost', (work) =>
+        comparedCost({ ...work, demand: work.process.batches.demand }, work.pricing.lines),
+      )
+      .done(),
+    ({ cost: { risk, range } }) => ({ times: timeRanges(risk), price: range }),
+  );
+
 /** Areas with the extent, edges with its root, what is counted not at all: enough to compare rungs, never to price one. */
 function roughExtents({ quantities, extent, cards }: RungPlan & { readonly extent: RungExtent }) {
   const factors = [growthQuantile(extent.law, 0.05), 1, growthQuantile(extent.law, 0.95)];
@@ -112,6 +144,3 @@ const roughlyAt = (quantities: JobQuantities, factor: number): JobQuantities => 
   injectedM2: scaledFigure(quantities.injectedM2, factor),
   injectionHoles: scaledFigure(quantities.injectionHoles, factor),
 });
-
-export const rungWorkOf = (plan: Outcome<RungPlan>, extent: RungExtent): Outcome<RungWork> =>
-  andThen(plan, (found) => workRung(found, extent));

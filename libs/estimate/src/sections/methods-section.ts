@@ -9,7 +9,6 @@ import type {
   RungReason,
   RungSection,
 } from '../document/estimate-document.js';
-import { timeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import { isTakenOff } from '../stages/coatings.js';
 import { leakCauseIn } from '../ladder/leak-work.js';
@@ -40,7 +39,7 @@ export const rungNamed = ({ method, deciding }: JudgedRung): RungNamed => ({
   because: deciding.text,
 });
 
-export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): RungSection {
+export function rungSection({ rung, takes, isRough, notWorkedOut }: PricedRung): RungSection {
   const { method, verdict, deciding, conditions, leavesUndone } = rung;
   return {
     rung: method.code,
@@ -52,12 +51,7 @@ export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): 
     stages: method.stages,
     isRough,
     ...(notWorkedOut === undefined ? {} : { notWorkedOut }),
-    ...(work === undefined
-      ? {}
-      : {
-          ...timeRanges(work.cost.risk),
-          priceRange: work.cost.totals.range,
-        }),
+    ...(takes === undefined ? {} : { ...takes.times, priceRange: takes.price }),
   };
 }
 

@@ -3,7 +3,14 @@ import { newAreas as newAreasOf } from '#lib/extent';
 import { triangularMean } from '#lib/kernel';
 import { addMoney, exactMoney, moneyJson, spread, sumMoney, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
-import { contingencyOf, nearMoney, PARTS, taxedLike, type CostContext } from '../stages/cost-context.js';
+import {
+  contingencyOf,
+  nearMoney,
+  PARTS,
+  taxedLike,
+  taxedRange,
+  type CostContext,
+} from '../stages/cost-context.js';
 import { offerOf } from './offer-section.js';
 import { insurerOf } from './insurer-section.js';
 import type { TotalsContext } from './totals-context.js';
@@ -41,12 +48,7 @@ export function totalsFor(totals: TotalsContext): Totals {
     contingencyByKind: contingencyByKind(contingency, risk),
     totalWithContingency: withTax(sumOf(rollUp.net, contingency)),
     betterEvidence: betterOf(totals, contingency),
-    range: {
-      p10: withTax(nearMoney(rollUp, risk.cost.p10)),
-      p50: withTax(nearMoney(rollUp, risk.cost.p50)),
-      p80: withTax(nearMoney(rollUp, risk.cost.p80)),
-      p90: withTax(nearMoney(rollUp, risk.cost.p90)),
-    },
+    range: taxedRange(rollUp, risk),
     byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
     parts: shareOf(rollUp, 'part'),
     labour: shareOf(rollUp, 'labour'),

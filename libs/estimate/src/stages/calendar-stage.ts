@@ -38,7 +38,7 @@ export interface CalendarContext {
   readonly planned: readonly PlannedExtent[];
   readonly quantities: JobQuantities;
   readonly labour: Pick<LabourWork, 'flags'>;
-  readonly process: ProcessWork;
+  readonly process: Pick<ProcessWork, 'batches'>;
   /** In which core is bedded, because no more can be pressed at once. */
   readonly turns: number;
   /** In which plies are laid, wet on wet within each. */

@@ -1,7 +1,7 @@
 import { commercialRounding, moneyNear, percentOf, type CostRollUp, type JobRisk } from '#lib/costing';
 import type { EvidenceGrade } from '#lib/extent';
 import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
-import type { Totals } from '../document/estimate-document.js';
+import type { MoneyRange, Totals } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleWork } from './calendar-stage.js';
 import type { Hands } from './hands.js';
@@ -39,6 +39,17 @@ export function taxedLike({ net, gross }: CostRollUp): (amount: MoneyJson) => Mo
   const [whole, share] = [exactMoney(net).minor, exactMoney(gross).minor];
   return (amount) =>
     whole === 0n ? amount : moneyJson(proportionOf(exactMoney(amount), share, whole, commercialRounding));
+}
+
+/** The quantiles of the money as a reader pays them. */
+export function taxedRange(rollUp: CostRollUp, { cost }: JobRisk): MoneyRange {
+  const withTax = taxedLike(rollUp);
+  return {
+    p10: withTax(nearMoney(rollUp, cost.p10)),
+    p50: withTax(nearMoney(rollUp, cost.p50)),
+    p80: withTax(nearMoney(rollUp, cost.p80)),
+    p90: withTax(nearMoney(rollUp, cost.p90)),
+  };
 }
 
 /** As stated, a percentage of the price without tax; else P80 less the price, to the cent: both together are the P80 shown. */

@@ -2,6 +2,8 @@ import { mapValue, success, type Outcome } from '#lib/kernel';
 import {
   contingencyFor,
   jobRisk,
+  rollUp,
+  type JobRisk,
   loadingOf,
   rollUpDeciding,
   type CostRollUp,
@@ -14,8 +16,9 @@ import { betterGrades, growthLaw, newAreas, type EvidenceGrade, type GrowthLaw }
 import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
 import { totalsFor } from '../sections/totals-section.js';
+import type { MoneyRange } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
-import { nearMoney, type CostContext, type CostWork } from './cost-context.js';
+import { nearMoney, taxedRange, type CostContext, type CostWork } from './cost-context.js';
 import { handsOf, paysForAbsence } from './hands.js';
 import { isByCalendarDay, jobAtExtents, perMoreM2 } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
@@ -43,6 +46,22 @@ export const costOf = (context: CostContext, lines: readonly LineRequest[]): Out
       };
     },
   );
+
+/** What is compared of a way that is not planned. */
+export interface ComparedCost {
+  readonly risk: JobRisk;
+  /** With tax. */
+  readonly range: MoneyRange;
+}
+
+/** The same risk for a way that is only held against others: no lines, totals or kinds of risk of it are shown. */
+export const comparedCost = (context: CostContext, lines: readonly LineRequest[]): Outcome<ComparedCost> =>
+  mapValue(rollUp(pricingTerms(context.job, lines)), (bare) => {
+    const { law, grade } = context.extent;
+    const extents = jobAtExtents(context, bare);
+    const risk = jobRisk(riskRequest(context, bare, { extents, law, grade }));
+    return { risk, range: taxedRange(bare, risk) };
+  });
 
 interface RiskCase {
   readonly extents: readonly JobAtExtent[];

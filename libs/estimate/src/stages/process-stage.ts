@@ -31,6 +31,20 @@ export const processOf = (context: ResinContext): Outcome<ProcessWork> =>
   potsAndWaits(context.job, resinStepsOf(context));
 
 export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outcome<ProcessWork> {
+  const batches = potsOf(job, steps);
+  if (!batches.ok) return batches;
+  const cure = planCure({
+    resin: job.resin,
+    hardener: batches.value.resin.hardener,
+    temperature: { kind: 'constant', temperatureC: job.answers.conditions.temperatureC.value },
+  });
+  return cure.ok
+    ? success({ batches: batches.value, cure: cure.value })
+    : refusal(...atRecord(cure.problems, processFields, '/method'));
+}
+
+/** What is mixed of which hardener, without its waits. */
+export function potsOf(job: Job, steps: readonly ResinStepRequest[]): Outcome<BatchPlan> {
   const batches = planBatches({
     resin: job.resin,
     fillers: materialsOf(job.catalogue, 'filler'),
@@ -41,16 +55,9 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
       ? {}
       : { pumpResinMlPerStroke: job.record.method.pumpResinMlPerStroke }),
   });
-  if (!batches.ok)
-    return refusal(...atRecord(namingResins(batches.problems, job.catalogue), processFields, '/method'));
-  const cure = planCure({
-    resin: job.resin,
-    hardener: batches.value.resin.hardener,
-    temperature: { kind: 'constant', temperatureC: job.answers.conditions.temperatureC.value },
-  });
-  return cure.ok
-    ? success({ batches: batches.value, cure: cure.value })
-    : refusal(...atRecord(cure.problems, processFields, '/method'));
+  return batches.ok
+    ? batches
+    : refusal(...atRecord(namingResins(batches.problems, job.catalogue), processFields, '/method'));
 }
 
 const processFields = {
