@@ -49,15 +49,18 @@ function numberFormat(locale: string, least: number, most: number, useGrouping =
 
 /** A number with a fixed count of decimals, in the reader's digits and separators. */
 export const fixed = (reader: Reader, value: number, decimals: number): string =>
-  numberFormat(reader.locale, decimals, decimals).format(value === 0 ? 0 : value);
+  numberFormat(reader.locale, decimals, decimals).format(unsigned(value, decimals));
+
+/** What rounds to nothing has no sign. */
+const unsigned = (value: number, decimals: number): number => (Number(value.toFixed(decimals)) === 0 ? 0 : value);
 
 /** Millimetres stand in one run on drawings, and so they do everywhere else. */
 const ungrouped = (reader: Reader, value: number, decimals: number): string =>
-  numberFormat(reader.locale, decimals, decimals, false).format(value === 0 ? 0 : value);
+  numberFormat(reader.locale, decimals, decimals, false).format(unsigned(value, decimals));
 
 /** A number with up to so many decimals. */
 export const upTo = (reader: Reader, value: number, decimals: number): string =>
-  numberFormat(reader.locale, 0, decimals).format(value === 0 ? 0 : value);
+  numberFormat(reader.locale, 0, decimals).format(unsigned(value, decimals));
 
 export const percentText = (reader: Reader, share: number, decimals = 0): string =>
   `${fixed(reader, share * 100, decimals)} %`;

@@ -220,7 +220,7 @@ function alikeHalf(
       weight: 'bold',
       anchor: 'end',
     }),
-    ...potLines(input, top + 15.5 * unit, { left, right, unit }, reader),
+    ...potLines(input, top + Math.max(15.5, facts.length * 4.4 + 2) * unit, { left, right, unit }, reader),
   ];
 }
 
@@ -266,7 +266,7 @@ const potLine = (
 ): readonly Mark[] => {
   const widthMm = right - left;
   const isBroad = widthMm > 60 * unit;
-  const sizeMm = (isBroad ? 3.7 : 3.3) * unit;
+  const sizeMm = (isBroad ? 3.5 : 3.3) * unit;
   return [
     text([left, y], shortened(said, widthMm * (isBroad ? 0.42 : 0.57), sizeMm, 'bold'), {
       sizeMm,
@@ -274,8 +274,8 @@ const potLine = (
     }),
     ...(isBroad
       ? [
-          text([left + widthMm * 0.44, y], `${batch.startedAt} _______`, { sizeMm: 3.7 * unit }),
-          text([right, y], `${batch.useBy} _______`, { sizeMm: 3.7 * unit, anchor: 'end' }),
+          text([left + widthMm * 0.44, y], `${batch.startedAt} _____`, { sizeMm }),
+          text([right, y], `${batch.useBy} _____`, { sizeMm, anchor: 'end' }),
         ]
       : [text([right, y], `${batch.useBy} ____`, { sizeMm, anchor: 'end' })]),
     line('fine', [left, y + 1.2 * unit], [right, y + 1.2 * unit]),

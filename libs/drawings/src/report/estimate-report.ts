@@ -1,5 +1,5 @@
+import { exactValues } from '../exact-values.js';
 import { inReadersUnits } from '../readers-units.js';
-import type { Reader } from '../reader.js';
 import { withUnitSigns } from '../sheet/unit-signs.js';
 import { bodyOf } from './body/body.js';
 import { flow, type Block, type ReportDocument, type Section } from './document.js';
@@ -75,6 +75,8 @@ export function documentOf(
 ): ReportDocument {
   const { estimate, issue, reader, paper } = request;
   const { report, identity } = reader.words;
+  const exact = exactValues(reader, estimate);
+  const inUnits = (said: string): string => inReadersUnits(reader, withUnitSigns(said), exact);
   return {
     kind,
     title: `${title}: ${estimate.title}`,
@@ -91,18 +93,17 @@ export function documentOf(
       of: report.pageOf,
       table: report.table,
     },
-    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section, reader))),
+    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section, inUnits))),
   };
 }
 
 /** The engine spells units in letters; a document prints their signs. Names that people gave stand as they were given. */
-const withSigns = (section: Section, reader: Reader): Section => ({
+const withSigns = (section: Section, inUnits: (said: string) => string): Section => ({
   ...section,
-  blocks: section.blocks.map((block) => signed(block, reader)),
+  blocks: section.blocks.map((block) => signed(block, inUnits)),
 });
 
-function signed(block: Block, reader: Reader): Block {
-  const text = (said: string): string => inReadersUnits(reader, withUnitSigns(said));
+function signed(block: Block, text: (said: string) => string): Block {
   switch (block.kind) {
     case 'paragraph':
       return { ...block, text: text(block.text) };

@@ -17,6 +17,9 @@ import type { PotRun } from '../job/pot-runs.js';
 import type { GanttInput } from '../job/gantt.js';
 import type { OpenedRequest, Photograph, ReportRequest } from './request.js';
 import type { PhotographPlace } from '../deck/photograph-marks.js';
+import type { Reader } from '../reader.js';
+import { inReadersUnits } from '../readers-units.js';
+import { withUnitSigns } from '../sheet/unit-signs.js';
 import { codeText, word } from './said.js';
 
 type Given = Pick<ReportRequest, 'estimate' | 'record' | 'reader'>;
@@ -126,6 +129,7 @@ export const plyPlanInput = (given: GivenOpened, opening: string | undefined): P
     seenFrom: seenFrom(given.estimate),
     plies: given.estimate.laminate.plies.map((ply) => ({
       ...ply,
+      materialName: named(given.reader, ply.materialName),
       outline: opening === undefined ? ply.outline : ply.outline.filter(isOver),
     })),
   };
@@ -141,9 +145,13 @@ export const sheetLayoutInputs = ({ estimate: { core } }: GivenOpened): readonly
   }));
 };
 
+/** Names of goods tell their weight; a reader of other units gets it in his own on drawings too. */
+const named = (reader: Reader, name: string): string =>
+  inReadersUnits(reader, withUnitSigns(name), { 'm²': [], 'kg': [], 'l': [] });
+
 const THINNEST_CORE_MM = 3;
 
-export const sectionInput = ({ estimate, record: stated }: GivenOpened): SectionInput => {
+export const sectionInput = ({ estimate, record: stated, reader }: GivenOpened): SectionInput => {
   const { record } = measuredRecord(stated);
   const { core, laminate } = estimate;
   const cutFrom = seenFrom(estimate);
@@ -162,7 +170,7 @@ export const sectionInput = ({ estimate, record: stated }: GivenOpened): Section
     })),
     taperRatio: laminate.taperRatio,
     taperWidthMm: laminate.taperWidthMm,
-    plies: laminate.plies,
+    plies: laminate.plies.map((ply) => ({ ...ply, materialName: named(reader, ply.materialName) })),
   };
 };
 

@@ -449,7 +449,7 @@ function demandTable({ estimate: { process }, reader }: ReportRequest): Table {
       numeric(said.net),
       numeric(said.waste),
       numeric(said.total),
-      numeric(`${said.total}, kg`),
+      numeric(`${said.total}, ${reader.units === 'us' ? 'lb' : 'kg'}`),
       numeric(said.filler),
     ],
     process.demands.map(({ title, netL, wasteL, totalL, totalKg, fillerKg, filler }) =>
@@ -469,15 +469,14 @@ function demandTable({ estimate: { process }, reader }: ReportRequest): Table {
 
 function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  const grams = (value: number): string => `${upTo(reader, value, 1)} g`;
+  // Pots are weighed on a scale that shows grams, whatever else the reader measures in; so the cards have it too.
+  const grams = (value: number): string => upTo(reader, value, 1);
   return table(
     reader.words.process.batches,
     [
       numeric(said.batch),
       wide(said.step),
-      numeric(said.resin),
-      numeric(said.hardener),
-      numeric(said.filler),
+      ...[said.resin, said.hardener, said.filler].map((what) => numeric(`${what}, g`)),
       numeric(said.useWithin),
       wide(said.covers),
     ],

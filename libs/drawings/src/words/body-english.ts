@@ -87,6 +87,7 @@ export const bodyWords = {
     recordedScope: 'Scope as recorded',
     growth: (quantity: string, unitPrice: string, unit: string) =>
       `Growth, provisional: ${quantity} ${unit} at ${unitPrice} per ${unit}, paid as measured at the hold point`,
+    squareFoot: 'ft²',
     newAreas: (quantity: string, unitPrice: string) =>
       `New areas elsewhere, provisional: ${quantity} on average at ${unitPrice} each, paid by the number found`,
     tax: 'Tax',

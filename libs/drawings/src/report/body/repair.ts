@@ -1,4 +1,4 @@
-import { percentText, upTo } from '../../reader.js';
+import { percentText, upTo, type Reader } from '../../reader.js';
 import {
   bodySection,
   facts,
@@ -63,10 +63,7 @@ function sumTable({ estimate: { totals }, reader }: ReportRequest): Block {
     Math.round(Number(sum.amount.amount)) === 0
       ? []
       : [
-          line(
-            say(upTo(reader, sum.quantity, 2), wholeMoney(reader, sum.unitPrice), unitName(sum.unit, reader)),
-            sum.amount,
-          ),
+          line(say(...rateSaid(reader, sum)), sum.amount),
         ];
   return table(
     said.sums,
@@ -82,6 +79,22 @@ function sumTable({ estimate: { totals }, reader }: ReportRequest): Block {
     ],
   );
 }
+
+type Provisional = ReportRequest['estimate']['totals']['growth'];
+
+/** How much, at which price for which unit: deck is priced by the square that the reader measures in. */
+function rateSaid(reader: Reader, { quantity, unit, unitPrice }: Provisional): readonly [string, string, string] {
+  const size = unit === 'm2' && reader.units === 'us' ? M2_IN_FT2 : 1;
+  const price = { ...unitPrice, amount: String(Number(unitPrice.amount) * size) };
+  return [
+    upTo(reader, quantity / size, 2),
+    wholeMoney(reader, price),
+    size === 1 ? unitName(unit, reader) : reader.words.body.squareFoot,
+  ];
+}
+
+/** The foot is 0.3048 m by definition. */
+const M2_IN_FT2 = 0.3048 ** 2;
 
 /** Asked for by the purpose, or by a record that speaks of an event or of a deductible. */
 const isForInsurer = ({ purpose, record }: ReportRequest): boolean =>
