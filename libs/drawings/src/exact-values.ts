@@ -16,7 +16,11 @@ export function exactValues(reader: Reader, estimate: Estimate): ExactValues {
     if (typeof value === 'number' && unit !== undefined) found[unit].push(value);
     if (typeof value !== 'object' || value === null) return;
     for (const [key, inner] of Object.entries(value))
-      look(inner, units.find(([end]) => end.test(key))?.[1] ?? (Array.isArray(value) || isSpread(key) ? unit : undefined));
+      look(
+        inner,
+        units.find(([end]) => end.test(key))?.[1] ??
+          (Array.isArray(value) || isSpread(key) ? unit : undefined),
+      );
   };
   if (reader.units === 'us') look(estimate, undefined);
   return found;

@@ -52,7 +52,8 @@ export const fixed = (reader: Reader, value: number, decimals: number): string =
   numberFormat(reader.locale, decimals, decimals).format(unsigned(value, decimals));
 
 /** What rounds to nothing has no sign. */
-const unsigned = (value: number, decimals: number): number => (Number(value.toFixed(decimals)) === 0 ? 0 : value);
+const unsigned = (value: number, decimals: number): number =>
+  Number(value.toFixed(decimals)) === 0 ? 0 : value;
 
 /** Millimetres stand in one run on drawings, and so they do everywhere else. */
 const ungrouped = (reader: Reader, value: number, decimals: number): string =>

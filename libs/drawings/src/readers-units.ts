@@ -109,7 +109,9 @@ function lengthSaid(lengthMm: number, digits: string, reader: Reader): string {
   const parts = Math.round((lengthMm / MM_PER_INCH) * FINEST_PARTS);
   const shift = Math.abs((parts * MM_PER_INCH) / FINEST_PARTS - lengthMm) / lengthMm;
   const isTold = isExact || /\//.test(text) || lengthMm < LEAST_FRACTION_MM || shift > MOST_SHIFT;
-  return isTold ? text : usMeasure(mm((parts * MM_PER_INCH) / FINEST_PARTS), (inches) => sixtyFourths(inches)).text;
+  return isTold
+    ? text
+    : usMeasure(mm((parts * MM_PER_INCH) / FINEST_PARTS), (inches) => sixtyFourths(inches)).text;
 }
 
 const sixtyFourths = (inches: number): string => `${Math.round(inches * FINEST_PARTS)}/${FINEST_PARTS}`;

@@ -60,11 +60,7 @@ function sumTable({ estimate: { totals }, reader }: ReportRequest): Block {
   const { growth, newAreas } = totals;
   const line = (name: string, amount: typeof totals.total): Row => row(name, wholeMoney(reader, amount));
   const provisional = (sum: typeof growth, say: typeof said.growth): readonly Row[] =>
-    Math.round(Number(sum.amount.amount)) === 0
-      ? []
-      : [
-          line(say(...rateSaid(reader, sum)), sum.amount),
-        ];
+    Math.round(Number(sum.amount.amount)) === 0 ? [] : [line(say(...rateSaid(reader, sum)), sum.amount)];
   return table(
     said.sums,
     [wide(reader.words.columns.item), numeric(reader.words.columns.amount)],
@@ -83,7 +79,10 @@ function sumTable({ estimate: { totals }, reader }: ReportRequest): Block {
 type Provisional = ReportRequest['estimate']['totals']['growth'];
 
 /** How much, at which price for which unit: deck is priced by the square that the reader measures in. */
-function rateSaid(reader: Reader, { quantity, unit, unitPrice }: Provisional): readonly [string, string, string] {
+function rateSaid(
+  reader: Reader,
+  { quantity, unit, unitPrice }: Provisional,
+): readonly [string, string, string] {
   const size = unit === 'm2' && reader.units === 'us' ? M2_IN_FT2 : 1;
   const price = { ...unitPrice, amount: String(Number(unitPrice.amount) * size) };
   return [
