@@ -19,7 +19,7 @@ export function valueFrom(
   random: RandomStream,
   depth = 0,
 ): unknown {
-  const rule = isObject(schema) ? (resolved(document, schema) ?? {}) : {};
+  const rule = isObject(schema) ? { ...resolved(document, schema), ...besideReference(schema) } : {};
   for (const word of ['example', 'const', 'default'] as const)
     if (rule[word] !== undefined && random() < 0.7) return rule[word];
   if (Array.isArray(rule.enum)) return oneOf(rule.enum, random);
@@ -37,8 +37,12 @@ export function valueFrom(
   return ofType(document, rule, random, depth);
 }
 
+/** What stands beside a reference narrows what is referred to. */
+const besideReference = ({ $ref: _, ...beside }: Json): Json => beside;
+
 function ofType(document: OpenAPIObject, rule: Json, random: RandomStream, depth: number): unknown {
-  switch (rule.type) {
+  const type: unknown = Array.isArray(rule.type) ? oneOf(rule.type, random) : rule.type;
+  switch (type) {
     case 'object':
       return objectFrom(document, rule, random, depth);
     case 'array': {

@@ -1,7 +1,7 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
-import { headersOf } from './edge/endpoint.js';
+import { headersOf, headerText, LONGEST_FIELD } from './edge/endpoint.js';
 import { eventTypes, type EventType } from './events/service-event.js';
 import { idempotencyHeader } from './idempotency/idempotency-header.js';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
@@ -13,6 +13,7 @@ import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
 import { addExamples } from './openapi-examples.js';
 import { describeLike } from './openapi-likeness.js';
+import { nameParts } from './openapi-naming.js';
 import { addPathParts } from './openapi-paths.js';
 import { shareEqualParts } from './openapi-sharing.js';
 
@@ -28,6 +29,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   addWebhooks(document);
   addExamples(document);
   inModernForm(document);
+  nameParts(document);
   Object.assign(document.info, { license });
   shareEqualParts(document, operationsOf(document));
   return document;
@@ -53,8 +55,20 @@ const builder = (): DocumentBuilder =>
       ].join('\n'),
     )
     .setVersion('1.0.0')
-    .addServer('/', 'The service that this document was fetched from.')
-    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
+    .addServer(
+      '/',
+      'The service that this document was fetched from, be it in production, for tests or local.',
+      undefined,
+      {
+        'x-internal': false,
+      },
+    )
+    .addSecurity('key', {
+      type: 'http',
+      scheme: 'bearer',
+      description:
+        'A key of an organisation, or one made for a page. It is opaque: nothing can be read from it.',
+    })
     .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')
     .addTag('Operations', 'Work that is answered later.')
     .addTag('Estimating', 'The rooms one by one; nothing is stored.')
@@ -134,7 +148,7 @@ const webhookOf = (type: EventType): Node => {
       name: header,
       required: true,
       description,
-      schema: { type: 'string' },
+      schema: headerText(LONGEST_FIELD),
     })),
     requestBody: {
       required: true,
@@ -190,23 +204,31 @@ function addIdempotencyKey(operation: Node, _: string, method: string): void {
   operation.responses = responses;
 }
 
+/** What has nothing to do with the operation is said once for all of them. */
+const atTheEdge = [
+  'not-acceptable',
+  'request-timeout',
+  'content-too-large',
+  'unsupported-media-type',
+  'headers-too-large',
+  'unavailable',
+] as const satisfies readonly ProblemKind[];
+
+export const OTHERWISE = `Refused before the operation was looked at: ${atTheEdge
+  .map((kind) => `${problemKinds[kind].status} (${problemKinds[kind].title.toLowerCase()})`)
+  .join(', ')}.`;
+
 /** Answers that the edge of the service can give to any request of a kind; routes only state their own. */
 function addCommonAnswers(operation: Node, path: string): void {
   const responses = recordAt(operation, 'responses');
   const isGuarded = operation.security !== undefined;
   // Said in so many words, so that nobody takes it for forgotten.
   if (!isGuarded) operation.security = [];
-  const kinds: ProblemKind[] = [
-    'not-acceptable',
-    'too-many-requests',
-    'internal',
-    'unavailable',
-    'bad-request',
-  ];
+  const kinds: ProblemKind[] = ['too-many-requests', 'internal', 'bad-request'];
   if (isGuarded) kinds.push('unauthenticated', 'forbidden');
   if (path.includes('{')) kinds.push('not-found');
-  if (operation.requestBody !== undefined)
-    kinds.push('content-too-large', 'unsupported-media-type', 'unprocessable', 'request-timeout');
+  if (operation.requestBody !== undefined) kinds.push('unprocessable');
+  responses.default = { description: OTHERWISE };
   for (const kind of kinds) responses[String(problemKinds[kind].status)] ??= problemAnswer(kind);
   for (const [status, response] of Object.entries(responses)) completeAnswer(status, response);
   operation.responses = Object.fromEntries(Object.entries(responses).sort(([a], [b]) => (a < b ? -1 : 1)));
@@ -219,7 +241,7 @@ function completeAnswer(status: string, response: unknown): void {
   if (!isRecord(response)) return;
   const isRefusal = status >= '400';
   const retryAfter =
-    status === '429' || status === '503'
+    status === '429' || status === '503' || status === 'default'
       ? { 'Retry-After': header('Seconds to wait before trying again.', 'integer') }
       : {};
   const allow = status === '405' ? { Allow: header('Methods that fit.', 'string') } : {};
@@ -242,7 +264,8 @@ function completeAnswer(status: string, response: unknown): void {
 
 const header = (description: string, type: string): Node => ({
   description,
-  schema: type === 'integer' ? { type, format: 'int32', minimum: 0, maximum: 86_400 } : { type },
+  schema:
+    type === 'integer' ? { type, format: 'int32', minimum: 0, maximum: 86_400 } : headerText(LONGEST_FIELD),
 });
 
 const sharedHeaders = {
@@ -254,11 +277,9 @@ const sharedHeaders = {
   'Access-Control-Allow-Origin': 'The origin of the page that asked, where it is allowed to.',
 } as const;
 
-const componentOf = (name: string): string => name.replace(/^X-|-/g, '');
-
 /** Fields that any answer may carry. */
 const everyAnswer: Node = Object.fromEntries(
-  Object.keys(sharedHeaders).map((name) => [name, { $ref: `#/components/headers/${componentOf(name)}` }]),
+  Object.keys(sharedHeaders).map((name) => [name, { $ref: `#/components/headers/${name}` }]),
 );
 
 function recordAt(parent: Node, key: string): Node {
@@ -272,7 +293,7 @@ function inModernForm(document: OpenAPIObject): void {
   document.components = {
     ...document.components,
     headers: Object.fromEntries(
-      Object.entries(sharedHeaders).map(([name, words]) => [componentOf(name), header(words, 'string')]),
+      Object.entries(sharedHeaders).map(([name, words]) => [name, header(words, 'string')]),
     ),
   };
   modernise(document);

@@ -1,10 +1,14 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
+import { CSV_TYPE } from './edge/media.js';
 import { isRecord } from './edge/dto/field.js';
 import { recordedExamples } from './schemas/generated/examples.js';
 
 type Node = Record<string, unknown>;
 
 const JSON_TYPE = 'application/json';
+
+/** An example of more characters is shown once for all operations that answer in the same shape. */
+const LONG = 3000;
 
 /** An example and the media types that show it. */
 interface Shown {
@@ -41,7 +45,9 @@ function gather(shown: Map<string, Shown>, operation: Node, at: string): void {
   if (!Object.hasOwn(recordedExamples, at)) return;
   const { body, answers } = recordedExamples[at];
   const name = `${String(operation.operationId).charAt(0).toUpperCase()}${String(operation.operationId).slice(1)}`;
-  for (const media of mediaIn(operation.requestBody))
+  for (const media of typeof body === 'string'
+    ? sheetIn(operation.requestBody)
+    : mediaIn(operation.requestBody))
     note(shown, { value: body, name: `${name}Body` }, media);
   for (const [status, value] of Object.entries(answers))
     for (const media of mediaIn(
@@ -60,9 +66,17 @@ function mediaIn(holder: unknown): readonly Node[] {
   });
 }
 
+/** A sheet is shown as the text that it is. */
+function sheetIn(holder: unknown): readonly Node[] {
+  if (!isRecord(holder) || !isRecord(holder.content)) return [];
+  const media = holder.content[CSV_TYPE];
+  return isRecord(media) ? [media] : [];
+}
+
 function note(shown: Map<string, Shown>, { value, name }: Omit<Shown, 'media'>, media: Node): void {
   if (value === undefined || 'example' in media) return;
-  const key = JSON.stringify(value);
+  const text = JSON.stringify(value);
+  const key = text.length > LONG ? JSON.stringify(media.schema) : text;
   const known = shown.get(key) ?? { value, name, media: [] };
   known.media.push(media);
   shown.set(key, known);

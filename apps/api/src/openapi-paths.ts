@@ -51,9 +51,17 @@ function pathPart(name: string, upTo: string): Node {
     in: 'path',
     required: true,
     description,
-    schema: { type: 'string', pattern: pathPatterns[name] ?? otherPathPattern },
+    schema: {
+      type: 'string',
+      ...lengths(name),
+      pattern: pathPatterns[name] ?? otherPathPattern,
+    },
   };
 }
+
+/** As the pattern has them, for readers who do not look into patterns. */
+const lengths = (name: string) =>
+  name === 'id' ? { minLength: 36, maxLength: 36 } : { minLength: 1, maxLength: name === 'name' ? 60 : 80 };
 
 const names = new Map(Object.values(parts).map(([name, description]) => [description, name]));
 

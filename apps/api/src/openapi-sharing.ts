@@ -19,7 +19,11 @@ interface Use {
  */
 export function shareEqualParts(document: OpenAPIObject, operations: readonly Node[]): void {
   const answers = operations.flatMap((operation) => entriesOf(operation.responses));
-  share(document, 'headers', answers.flatMap(({ part }) => entriesOf(part.headers)).map(headerUse));
+  share(
+    document,
+    'headers',
+    answers.flatMap(({ part }) => entriesOf(part.headers)),
+  );
   share(document, 'responses', answers.flatMap(refusalUse));
   share(document, 'parameters', operations.flatMap(parameterUses));
 }
@@ -57,10 +61,9 @@ const entriesOf = (holder: unknown): readonly Use[] =>
       )
     : [];
 
-const headerUse = (use: Use): Use => ({ ...use, name: inPascalCase(use.name) });
-
 /** Refusals are named by their kind of problem. */
 function refusalUse(use: Use): readonly Use[] {
+  if (use.key === 'default') return [{ ...use, name: 'Refused' }];
   const kind = Object.entries(problemKinds).find(
     ([, { status, title }]) => String(status) === use.key && `${title}.` === use.part.description,
   )?.[0];

@@ -9,7 +9,7 @@ export interface Schema {
     readonly propertyName: string;
     readonly mapping: Readonly<Record<string, string>>;
   };
-  readonly type?: string;
+  readonly type?: string | readonly string[];
   readonly format?: string;
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly required?: readonly string[];
@@ -67,15 +67,22 @@ export function kindsOf(
   schema: Schema,
 ): { readonly plain?: Schema; readonly kinds: readonly (readonly [string, Schema, string])[] } {
   const { $ref, allOf, oneOf, discriminator } = schema;
-  if ($ref !== undefined) return kindsOf(schemas, named(schemas, $ref));
+  if ($ref !== undefined) {
+    const { $ref: _, ...beside } = schema;
+    return kindsOf(schemas, { ...named(schemas, $ref), ...beside });
+  }
   if (allOf !== undefined) return kindsOf(schemas, allOf[0]);
-  if (oneOf === undefined) return { plain: schema, kinds: [] };
-  if (discriminator === undefined) return { plain: { ...oneOf[0], examples: schema.examples }, kinds: [] };
+  if (oneOf === undefined) return { plain: asNumber(schema), kinds: [] };
+  if (discriminator === undefined) throw new Defect('A request has a choice that nothing tells apart');
   const { propertyName, mapping } = discriminator;
   return {
     kinds: Object.entries(mapping).map(([kind, ref]) => [kind, named(schemas, ref), propertyName]),
   };
 }
+
+/** Of a number that may be typed with its unit, the number. */
+const asNumber = (schema: Schema): Schema =>
+  Array.isArray(schema.type) && schema.type.includes('number') ? { ...schema, type: 'number' } : schema;
 
 const named = (schemas: Schemas, ref: string): Schema => schemas[ref.split('/').at(-1) ?? ''];
 

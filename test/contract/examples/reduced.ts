@@ -1,10 +1,10 @@
 import { isRecord } from '../../../apps/api/src/edge/record.js';
 
 /** So many of a list stand in an example: one of a list of things, some of a list of numbers, points or words. */
-const [THINGS, PLAIN] = [1, 6];
+const [THINGS, PLAIN] = [1, 3];
 
 /** A derivation is shown down to here; below, the inputs of a figure are left out. */
-const DEEPEST_FIGURE = 2;
+const DEEPEST_FIGURE = 1;
 
 /** An answer cut down to what shows its shape: of each list the first entries, of a tree of figures the top. */
 export function reduced(value: unknown, figures = 0): unknown {

@@ -4,6 +4,7 @@ import type { Request, Response } from 'express';
 import { Answers, ChangesVersion } from '../edge/endpoint.js';
 import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
+import { usualText } from '../edge/dto/index.js';
 import { USUAL_ON_PAGE } from '../edge/dto/query.js';
 import { idOfCursor, pageOf } from '../persistence/cursor.js';
 import { CallerParam, Needs } from './access.decorators.js';
@@ -79,7 +80,7 @@ export class OrganisationsController {
     schema: {
       type: 'object',
       properties: {
-        name: { type: 'string', maxLength: 200, description: 'As it stands at the head of documents.' },
+        name: { ...usualText, description: 'As it stands at the head of documents.' },
       },
     },
   })

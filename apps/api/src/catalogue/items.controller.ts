@@ -16,12 +16,22 @@ import {
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
+import { keepToLimits, LONGEST_LIST } from '../edge/answer-limits.js';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller, Permission } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import { ruleOf, type DtoClass } from '../edge/dto/field.js';
 import { OneOf } from '../edge/dto/index.js';
-import { Answers, AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import {
+  Answers,
+  AnswersNothing,
+  AnswersSchema,
+  ChangesVersion,
+  editionSchema,
+  mergePatchSchema,
+  Refuses,
+  sheetSchema,
+} from '../edge/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, MERGE_PATCH_TYPE, Produces } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { ReadsQuery } from '../edge/query.guard.js';
@@ -94,8 +104,9 @@ const documentSchema = ({ classes }: Resource) =>
   classes.length === 1
     ? { $ref: getSchemaPath(classes[0].name) }
     : {
-        oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })),
-        discriminator: {
+        'x-name': 'Material',
+        'oneOf': classes.map(({ name }) => ({ $ref: getSchemaPath(name) })),
+        'discriminator': {
           propertyName: 'kind',
           mapping: Object.fromEntries(
             classes.flatMap((type) => kindOf(type).map((kind) => [kind, getSchemaPath(type.name)])),
@@ -121,7 +132,7 @@ export const DraftQuery = (): MethodDecorator =>
     ApiQuery({
       name: 'edition',
       required: true,
-      schema: { type: 'string' },
+      schema: editionSchema,
       description: 'Code of a draft.',
     }),
   );
@@ -180,7 +191,10 @@ function readingController(resource: Resource): Type {
       const listed = await this.items.list({ caller, table, edition }, kind);
       const documents = listed.items.map(({ body }) => body);
       if (response.locals.mediaType === CSV_TYPE) response.type(CSV_TYPE).send(csvOf(documents));
-      else response.json({ edition: listed.edition.code, items: documents });
+      else {
+        keepToLimits(documents);
+        response.json({ edition: listed.edition.code, items: documents });
+      }
     }
 
     @Get(':code')
@@ -243,7 +257,7 @@ function changingController(resource: Resource): Type {
     @Patch(':code')
     @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
     @DraftQuery()
-    @ApiBody({ description: 'RFC 7396 merge patch.', schema: { type: 'object' } })
+    @ApiBody({ description: 'RFC 7396 merge patch.', schema: mergePatchSchema })
     @ApiOperation({
       operationId: `update${one}`,
       summary: `Change an entry of a draft by merge patch (${words})`,
@@ -310,7 +324,7 @@ function importController(resource: Resource): Type {
     @HttpCode(200)
     @Consumes(CSV_TYPE)
     @DraftQuery()
-    @ApiBody({ schema: { type: 'string' } })
+    @ApiBody({ schema: sheetSchema })
     @ApiOperation({
       operationId: `import${many}`,
       summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})`,
@@ -325,6 +339,7 @@ function importController(resource: Resource): Type {
             type: 'integer',
             format: 'int32',
             minimum: 0,
+            maximum: LONGEST_LIST,
             description: `Rows that were taken, each a ${wordsOf(resource)}.`,
           },
         },

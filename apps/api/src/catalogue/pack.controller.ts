@@ -2,7 +2,14 @@ import { Body, Controller, Delete, Get, Inject, Param, Patch, Put, Res } from '@
 import { ApiBody, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { Needs } from '../access/access.decorators.js';
-import { AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import {
+  AnswersNothing,
+  AnswersSchema,
+  ChangesVersion,
+  editionSchema,
+  mergePatchSchema,
+  Refuses,
+} from '../edge/endpoint.js';
 import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { ReadsQuery } from '../edge/query.guard.js';
@@ -25,7 +32,7 @@ export class PackController {
   @ApiQuery({
     name: 'edition',
     required: false,
-    schema: { type: 'string' },
+    schema: editionSchema,
     description: 'Code of an edition; the current one when absent.',
   })
   @Needs('catalogue:read')
@@ -70,7 +77,7 @@ export class PackController {
   @Patch()
   @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
   @DraftQuery()
-  @ApiBody({ description: 'RFC 7396 merge patch of the pack.', schema: { type: 'object' } })
+  @ApiBody({ description: 'RFC 7396 merge patch of the pack.', schema: mergePatchSchema })
   @ApiOperation({
     operationId: 'updatePack',
     summary: 'Change one pack of a price list of a draft by merge patch, such as its price',

@@ -3,7 +3,7 @@ import { ApiBody, ApiOperation, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import { AnswersSchema, ChangesVersion, Refuses, sheetSchema } from '../edge/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, Produces } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { csvOf, documentsFrom } from './csv-documents.js';
@@ -60,7 +60,7 @@ export class PacksController {
   @Consumes(CSV_TYPE)
   @Needs('prices:write')
   @DraftQuery()
-  @ApiBody({ schema: { type: 'string' } })
+  @ApiBody({ schema: sheetSchema })
   @ApiOperation({
     operationId: 'replacePacks',
     summary: 'Replace all packs of a price list in a draft from CSV, one a row',

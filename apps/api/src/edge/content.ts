@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import { keepDocumentToLimit } from './answer-limits.js';
 import { isFresh, tagOfBytes } from './preconditions.js';
 
 /** A document as it goes out. */
@@ -15,6 +16,7 @@ export interface Content {
 export function sendContent({ mediaType, headers, content }: Content, request: Request): void {
   const response = request.res;
   if (response === undefined) return;
+  keepDocumentToLimit(content);
   const etag = tagOfBytes(content);
   response.setHeader('ETag', etag);
   response.setHeader('Cache-Control', 'private, no-cache');

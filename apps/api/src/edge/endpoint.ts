@@ -1,5 +1,18 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiHeader, ApiResponse } from '@nestjs/swagger';
+import { USUAL_BODY_BYTES } from './body.js';
+import {
+  CALENDAR_TYPE,
+  CSV_TYPE,
+  DXF_TYPE,
+  HTML_TYPE,
+  JPEG_TYPE,
+  PDF_TYPE,
+  PNG_TYPE,
+  SVG_TYPE,
+  XML_TYPE,
+} from './media.js';
+import { otherPathPattern } from './path.guard.js';
 import { problemKinds, type ProblemKind } from './problems.js';
 
 type InlineSchema = Readonly<Record<string, unknown>>;
@@ -19,6 +32,15 @@ const knownHeaders = {
 } as const;
 
 type KnownHeader = keyof typeof knownHeaders;
+
+/** All fields of a request together have at most so many bytes, so that none is longer. */
+export const LONGEST_FIELD = 16_384;
+
+const headerSchemas: Readonly<Partial<Record<KnownHeader, InlineSchema>>> = {
+  'Retry-After': { type: 'integer', format: 'int32', minimum: 0, maximum: 86_400 },
+  'Idempotency-Replayed': { type: 'string', enum: ['true'] },
+  'Preference-Applied': { type: 'string', enum: ['respond-async'] },
+};
 
 interface Answer {
   readonly status?: number;
@@ -86,7 +108,7 @@ export const ChangesVersion = (): MethodDecorator =>
     ApiHeader({
       name: 'If-Match',
       required: true,
-      schema: { type: 'string' },
+      schema: headerText(LONGEST_FIELD),
       description: 'ETag of the version that is to be changed.',
     }),
     Refuses('precondition-failed', 'precondition-required'),
@@ -115,7 +137,7 @@ export const MayAnswerLater = (what = 'document'): MethodDecorator =>
     ApiHeader({
       name: 'Prefer',
       required: false,
-      schema: { type: 'string' },
+      schema: headerText(LONGEST_FIELD),
       description: `\`respond-async\` (RFC 7240): answer 202 with an operation to poll instead of waiting for the ${what}.`,
     }),
     Answers('LongOperation', {
@@ -125,9 +147,56 @@ export const MayAnswerLater = (what = 'document'): MethodDecorator =>
     }),
   );
 
-const contentSchema = (type: string) => ({
+/** Each form that is no JSON has a schema under a name of its own, among those of `openapi-texts.ts`. */
+const contentSchema = (type: string) => ({ $ref: `#/components/schemas/${documentNames[type]}` });
+
+const documentNames: Readonly<Record<string, string>> = {
+  [CSV_TYPE]: 'CsvText',
+  [CALENDAR_TYPE]: 'CalendarText',
+  [HTML_TYPE]: 'HtmlText',
+  [XML_TYPE]: 'XmlText',
+  [SVG_TYPE]: 'SvgText',
+  [PDF_TYPE]: 'PdfFile',
+  [DXF_TYPE]: 'DxfFile',
+  [PNG_TYPE]: 'PngFile',
+  [JPEG_TYPE]: 'JpegFile',
+};
+
+/** Of a route that takes a merge patch of an entry whose members depend on its kind. */
+export const mergePatchSchema = { $ref: '#/components/schemas/MergePatch' };
+
+/** A picture that is sent, of at most so many bytes. */
+export const pictureSchema = (mostBytes: number) => ({
   type: 'string' as const,
-  ...(type.startsWith('text/') || type.includes('xml') ? {} : { format: 'binary' }),
+  format: 'binary',
+  minLength: 1,
+  maxLength: mostBytes,
+  description: 'The bytes of the picture.',
+});
+
+/** Code of an edition in a query. */
+export const editionSchema = {
+  type: 'string' as const,
+  minLength: 1,
+  maxLength: 80,
+  pattern: otherPathPattern,
+};
+
+/** A sheet that is sent: as long as a request may be. */
+export const sheetSchema = {
+  type: 'string',
+  minLength: 1,
+  maxLength: USUAL_BODY_BYTES,
+  pattern: '^[^\\x00]*$',
+  description: 'A sheet with its headings in the first row.',
+};
+
+/** What a header field of a request or an answer may be. */
+export const headerText = (mostCharacters: number) => ({
+  type: 'string' as const,
+  minLength: 1,
+  maxLength: mostCharacters,
+  pattern: '^[\\x20-\\x7E]*$',
 });
 
 /** Documents refusals that are a route's own; those of the edge are documented for all routes at once. */
@@ -140,5 +209,8 @@ export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>
 
 export const headersOf = (names: readonly KnownHeader[]) =>
   Object.fromEntries(
-    names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]),
+    names.map((name) => [
+      name,
+      { description: knownHeaders[name], schema: headerSchemas[name] ?? headerText(LONGEST_FIELD) },
+    ]),
   );

@@ -1,4 +1,5 @@
 import { unitOfField } from '#lib/units';
+import { keepToLimits } from './answer-limits.js';
 import { isRecord } from './record.js';
 import { statedUnit } from './stated-unit.js';
 
@@ -30,6 +31,7 @@ export const LEAST_DIGITS = 3;
  * name, or that stands in `unit` beside it, or that of the range or list it is part of. Doing it twice changes nothing.
  */
 export function precise(value: unknown): unknown {
+  keepToLimits(value);
   return inUnit(value, undefined);
 }
 

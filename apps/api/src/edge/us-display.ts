@@ -100,7 +100,7 @@ function displayed(node: unknown, place: Place): unknown {
 function displaySchema(properties: Json, { schemas, owner }: Place): unknown {
   const texts = Object.entries(properties).flatMap(([name, schema]) =>
     mayHaveUnit(name, properties) && !withoutDisplay.has(name)
-      ? entryOf(name, inUsUnits(textSchema(schema, schemas), schema))
+      ? entryOf(name, textSchema(schema, schemas))
       : [],
   );
   if (texts.length === 0) return undefined;
@@ -110,12 +110,6 @@ function displaySchema(properties: Json, { schemas, owner }: Place): unknown {
     properties: Object.fromEntries(texts),
     additionalProperties: false,
   };
-}
-
-/** A text says what its number says. */
-function inUsUnits(text: unknown, schema: unknown): unknown {
-  if (!isRecord(text) || !isRecord(schema) || typeof schema.description !== 'string') return text;
-  return { ...text, description: `In US units: ${schema.description}` };
 }
 
 /** Of many names the first three stand for the rest. */
@@ -131,7 +125,7 @@ function textSchema(schema: unknown, schemas: SchemaByName): unknown {
   if (!isRecord(schema)) return undefined;
   const name = referred(schema);
   if (name !== undefined) return textSchema(schemas[name], schemas);
-  if (schema.type === 'number' || schema.type === 'integer') return { type: 'string' };
+  if (schema.type === 'number' || schema.type === 'integer') return { $ref: '#/components/schemas/UsText' };
   if (schema.type === 'array')
     return entryOf('items', textSchema(schema.items, schemas)).map(([, items]) => ({
       type: 'array',
@@ -142,9 +136,7 @@ function textSchema(schema: unknown, schemas: SchemaByName): unknown {
 }
 
 function rangeSchema(properties: Json, schemas: SchemaByName): unknown {
-  const parts = Object.entries(properties).map(
-    ([key, part]) => [key, inUsUnits(textSchema(part, schemas), part)] as const,
-  );
+  const parts = Object.entries(properties).map(([key, part]) => [key, textSchema(part, schemas)] as const);
   return parts.some(([, text]) => text === undefined)
     ? undefined
     : {

@@ -3,7 +3,7 @@ import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersNothing, AnswersOnlyIn } from '../edge/endpoint.js';
+import { Answers, AnswersNothing, AnswersOnlyIn, pictureSchema } from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, MostBytes, PNG_TYPE, Produces } from '../edge/media.js';
 import { PhotographQueryDto } from './dto/photograph.dto.js';
 import { MOST_PHOTOGRAPHS, photographLimits } from './photograph-limits.js';
@@ -55,7 +55,7 @@ export class PhotographsController {
   @Needs('estimates:write')
   @Consumes(JPEG_TYPE, PNG_TYPE)
   @MostBytes(photographLimits.mostBytes)
-  @ApiBody({ schema: { type: 'string', format: 'binary' } })
+  @ApiBody({ schema: pictureSchema(photographLimits.mostBytes) })
   @ApiOperation({
     operationId: 'setPhotograph',
     summary: 'Add a photograph under a number, or put another in its place',

@@ -1,6 +1,7 @@
 import { applyDecorators, SetMetadata } from '@nestjs/common';
 import { ApiHeader } from '@nestjs/swagger';
 import { problem } from '#lib/kernel';
+import { headerText } from '../edge/endpoint.js';
 import { HttpProblem, notInForm } from '../edge/problems.js';
 import { remembersKey } from './remembers.js';
 
@@ -8,7 +9,7 @@ import { remembersKey } from './remembers.js';
 export const idempotencyHeader = {
   name: 'Idempotency-Key',
   required: false,
-  schema: { type: 'string', minLength: 1, maxLength: 257 },
+  schema: headerText(257),
   description:
     'Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it.',
 } as const;

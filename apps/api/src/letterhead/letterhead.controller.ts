@@ -3,7 +3,14 @@ import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersNothing, AnswersOnlyIn, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import {
+  Answers,
+  AnswersNothing,
+  AnswersOnlyIn,
+  ChangesVersion,
+  pictureSchema,
+  Refuses,
+} from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, PNG_TYPE, Produces } from '../edge/media.js';
 import { isFresh, refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { logoLimits } from './logo-limits.js';
@@ -73,7 +80,7 @@ export class LetterheadController {
   @Put('logo')
   @Needs('letterhead:write')
   @Consumes(PNG_TYPE, JPEG_TYPE)
-  @ApiBody({ schema: { type: 'string', format: 'binary' } })
+  @ApiBody({ schema: pictureSchema(logoLimits.mostBytes) })
   @ApiOperation({
     operationId: 'setLogo',
     summary: 'Set the logo of the letterhead',

@@ -1,3 +1,5 @@
+import { LONGEST_TEXT } from '../edge/answer-limits.js';
+import { shownText } from '../openapi-texts.js';
 import { problemKinds } from '../edge/problems.js';
 
 const kinds = Object.keys(problemKinds);
@@ -24,7 +26,14 @@ export const problemSchemas = {
         description: 'HTTP status of the refusal.',
       },
       detail: { type: 'string', description: 'What was refused this time, and why.' },
-      instance: { type: 'string', format: 'uri-reference', description: 'Path that was asked.' },
+      instance: {
+        type: 'string',
+        format: 'uri-reference',
+        minLength: 1,
+        maxLength: LONGEST_TEXT,
+        pattern: '^/[\\s\\S]*$',
+        description: 'Path that was asked.',
+      },
       requestId: {
         type: 'string',
         description: 'Names the request in the logs; say it when you ask for help.',
@@ -52,6 +61,9 @@ export const problemSchemas = {
       pointer: {
         type: 'string',
         format: 'json-pointer',
+        minLength: 0,
+        maxLength: LONGEST_TEXT,
+        pattern: '^(/[\\s\\S]*)?$',
         description: 'RFC 6901 pointer into the request body; empty for the whole body.',
       },
       parameter: { type: 'string', description: 'Name of the query or path parameter.' },
@@ -71,7 +83,11 @@ export const problemSchemas = {
       facts: {
         type: 'object',
         description: 'Numbers and words of the detail, by name.',
-        additionalProperties: { oneOf: [{ type: 'string' }, { type: 'number' }, { type: 'boolean' }] },
+        additionalProperties: {
+          type: ['string', 'number', 'boolean'],
+          ...shownText,
+          description: 'A number or word.',
+        },
       },
     },
   },

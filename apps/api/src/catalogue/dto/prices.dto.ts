@@ -99,7 +99,12 @@ export class PackDto implements Pack {
   @Num({ optional: true, from: 0, upTo: 1200, description: 'How long the closed pack keeps.' })
   readonly shelfLifeMonths?: number;
 
-  @Whole({ optional: true, from: 0, description: 'Packs there are; absent when nobody counts.' })
+  @Whole({
+    optional: true,
+    from: 0,
+    upTo: 1_000_000,
+    description: 'Packs there are; absent when nobody counts.',
+  })
   readonly stock?: number;
 
   @DecimalText({ optional: true, description: 'Extra charge when a part of the pack is cut off.' })

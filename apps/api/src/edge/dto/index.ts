@@ -13,6 +13,7 @@ export {
   SomeOf,
   Text,
   Texts,
+  usualText,
 } from './plain-fields.js';
 export { Instant } from './instant.js';
 export { Outline, Outlines, Point, Points } from './points.js';

@@ -20,6 +20,9 @@ export const Instant = (said: Said = {}): PropertyDecorator =>
     schema: {
       type: 'string',
       format: 'date-time',
+      minLength: 20,
+      maxLength: 32,
+      pattern: FORM.source,
       ...(said.description === undefined ? {} : { description: said.description }),
     },
   });

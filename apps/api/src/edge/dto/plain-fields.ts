@@ -32,6 +32,9 @@ const textSchema = ({ atLeast = 1, atMost = 200, form }: TextLimits) => ({
   pattern: form === undefined ? USABLE : form.pattern.source,
 });
 
+/** A text without limits of its own, for a schema that no class stands for. */
+export const usualText = textSchema({});
+
 /** A stable code: lower-case words joined by hyphens. */
 export const Code = (said: Said = {}): PropertyDecorator => Text({ ...said, ...codeForm });
 
@@ -53,7 +56,13 @@ export const CalendarDates = (said: Said & ListLimits = {}): PropertyDecorator =
     schema: { type: 'array', items: dateSchema, ...listSchema(said), ...described(said) },
   });
 
-const dateSchema = { type: 'string' as const, format: 'date' };
+const dateSchema = {
+  type: 'string' as const,
+  format: 'date',
+  minLength: 10,
+  maxLength: 10,
+  pattern: '^\\d{4}-\\d\\d-\\d\\d$',
+};
 
 const dateFaults = (value: unknown): readonly Problem[] =>
   isCalendarDate(value)

@@ -1,0 +1,45 @@
+import { Injectable, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
+import { map, type Observable } from 'rxjs';
+import { Defect } from '#lib/kernel';
+import { isRecord } from './record.js';
+
+/**
+ * No text in an answer has more characters, and no list more entries; the contract says so, and it is looked at before
+ * an answer goes out. Both lie far above what the limits of requests and of a catalogue let come about.
+ */
+export const LONGEST_TEXT = 100_000;
+export const LONGEST_LIST = 100_000;
+/** Bytes of a document, a drawing or a picture. */
+export const LONGEST_DOCUMENT = 100_000_000;
+
+/** @throws {Defect} when a text or a list is longer than the contract says. */
+export function keepToLimits(value: unknown): void {
+  if (typeof value === 'string') keepTo(value.length, LONGEST_TEXT, 'characters');
+  else if (Array.isArray(value)) {
+    keepTo(value.length, LONGEST_LIST, 'entries');
+    value.forEach(keepToLimits);
+  } else if (isRecord(value) && !ArrayBuffer.isView(value)) Object.values(value).forEach(keepToLimits);
+}
+
+/** @throws {Defect} when a document is larger than the contract says. */
+export const keepDocumentToLimit = ({ length }: { readonly length: number }): void => {
+  keepTo(length, LONGEST_DOCUMENT, 'bytes');
+};
+
+function keepTo(count: number, most: number, what: string): void {
+  if (count > most)
+    throw new Defect(`An answer holds ${count} ${what} in one place; the contract says ${most}`);
+}
+
+/** Looks at whatever a route returns; one that sends its own text does so by `shownJson` or by itself. */
+@Injectable()
+export class AnswerLimits implements NestInterceptor {
+  intercept(_: ExecutionContext, next: CallHandler): Observable<unknown> {
+    return next.handle().pipe(
+      map((answer: unknown) => {
+        keepToLimits(answer);
+        return answer;
+      }),
+    );
+  }
+}
