@@ -21,7 +21,13 @@ const at = (node: unknown, ...keys: readonly string[]): unknown =>
   keys.reduce<unknown>((held, key) => (isRecord(held) ? held[key] : undefined), node);
 const components = (section: string): readonly (readonly [string, unknown])[] =>
   entriesOf(at(contract, 'components', section));
-const isDescribed = (node: unknown): boolean => String(at(node, 'description') ?? '').trim() !== '';
+const saysSomething = (node: unknown): boolean => String(at(node, 'description') ?? '').trim() !== '';
+
+/** A part of its own kind speaks for itself; a text or a number that many fields share says nothing of the field. */
+const isDescribed = (node: unknown): boolean =>
+  saysSomething(node) ||
+  (saysSomething(referred(node)) &&
+    (!isOneValue(node) || at(node, '$ref') === '#/components/schemas/UsText'));
 
 const operations = entriesOf(contract.paths).flatMap(([where, item]) =>
   entriesOf(item).map(([method, operation]) => [`${method} ${where}`, operation] as const),
@@ -55,6 +61,10 @@ const referred = (node: unknown): unknown => {
   const to = at(node, '$ref');
   return typeof to === 'string' ? at(contract, ...to.replace('#/', '').split('/')) : node;
 };
+const isOneValue = (node: unknown): boolean =>
+  ['string', 'number', 'integer', 'boolean'].some((type) =>
+    [at(referred(node), 'type')].flat().includes(type),
+  );
 const isObject = (node: unknown): boolean => at(referred(node), 'type') === 'object';
 
 const ownParameters = operations.flatMap(([name, one]) => {

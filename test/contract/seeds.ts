@@ -41,7 +41,7 @@ export async function seedsFrom(url: string, key: string): Promise<Seeded> {
       isObject(item) ? { ...item, code: `made-${index}` } : item,
     );
     seeds[`/v1/${kind}/{code}`] = items;
-    seeds[`/v1/${kind}/import`] = [
+    seeds[`/v1/imports/${kind}`] = [
       await (await fetch(at, { headers: { authorization, accept: 'text/csv' } })).text(),
     ];
   }

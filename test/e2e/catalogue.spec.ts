@@ -191,13 +191,13 @@ describe('the catalogue in the hands of its admin', () => {
     const csv = (await service.get('/v1/price-lists?edition=table', { accept: 'text/csv' })).text;
     const type = { 'content-type': 'text/csv' };
     const before = (await service.get('/v1/price-lists?edition=table')).body.items;
-    expect((await service.send('POST', '/v1/price-lists/import?edition=table', csv, type)).body).toEqual({
+    expect((await service.send('POST', '/v1/imports/price-lists?edition=table', csv, type)).body).toEqual({
       imported: before.length,
     });
     expect((await service.get('/v1/price-lists?edition=table')).body.items).toEqual(before);
     const fillers =
       'kind,code,name,trueDensityGPerCm3.value,trueDensityGPerCm3.cite.source\r\nfiller,filler-a,A,2.5,COMMON-PRACTICE\r\nfiller,filler-b,B,heavy,COMMON-PRACTICE\r\n';
-    const refused = await service.send('POST', '/v1/materials/import?edition=table', fillers, type);
+    const refused = await service.send('POST', '/v1/imports/materials?edition=table', fillers, type);
     expect(refused.status).toBe(422);
     expect(refused.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toContain(
       '/1/trueDensityGPerCm3/value',
@@ -206,8 +206,24 @@ describe('the catalogue in the hands of its admin', () => {
       expect.objectContaining({ row: 3, column: 'trueDensityGPerCm3.value' }),
     );
     expect((await service.get('/v1/materials/filler-a?edition=table')).status).toBe(404);
-    expect((await service.send('POST', '/v1/materials/import?edition=table', 'a,"b', type)).status).toBe(400);
-    expect((await service.send('POST', '/v1/materials/import?edition=table', '{}')).status).toBe(415);
+    expect((await service.send('POST', '/v1/imports/materials?edition=table', 'a,"b', type)).status).toBe(
+      400,
+    );
+    expect((await service.send('POST', '/v1/imports/materials?edition=table', '{}')).status).toBe(415);
+  });
+
+  test('the former address of an import still takes a sheet, and says which one has its place and until when', async () => {
+    await service.post('/v1/editions', { code: 'former' });
+    const csv = (await service.get('/v1/sources?edition=former', { accept: 'text/csv' })).text;
+    const type = { 'content-type': 'text/csv' };
+    const { status, headers } = await service.send('POST', '/v1/sources/import?edition=former', csv, type);
+    expect(status).toBe(200);
+    expect(headers.get('link')).toBe('</v1/imports/sources>; rel="successor-version"');
+    const announced = 1000 * Number(headers.get('deprecation')?.slice(1));
+    const gone = Date.parse(headers.get('sunset') ?? '');
+    expect((gone - announced) / 86_400_000).toBeGreaterThan(182);
+    const present = await service.send('POST', '/v1/imports/sources?edition=former', csv, type);
+    expect([present.status, present.headers.get('deprecation')]).toEqual([200, null]);
   });
 
   test("a supplier's sheet goes out with one pack a row, and comes back with a new price", async () => {

@@ -19,6 +19,7 @@ export function nameParts(document: OpenAPIObject): void {
     nameInside(schema, name, naming);
   for (const item of Object.values(document.paths))
     for (const operation of Object.values(item)) if (isRecord(operation)) nameBodies(operation, naming);
+  describeWhereUsedOnce(document, schemas);
   const used = JSON.stringify([document.paths, document.webhooks, schemas]);
   const isUsed = (name: string): boolean =>
     !(name in namedTexts || name in namedQuantities) || used.includes(`"#/components/schemas/${name}"`);
@@ -146,3 +147,27 @@ function calledBy(schema: Node): string | undefined {
 
 const inPascalCase = (words: string): string =>
   words.replace(/(?:^|-|_)(\w)/g, (_, letter: string) => letter.toUpperCase());
+
+/** What is said of the one member that holds an object is said of the object, where every reader of schemas finds it. */
+function describeWhereUsedOnce(document: OpenAPIObject, schemas: Node): void {
+  const uses = new Map<string, Node[]>();
+  gatherReferences([document.paths, document.webhooks, schemas], uses);
+  for (const [to, [only, ...others]] of uses) {
+    const named = schemas[to.replace('#/components/schemas/', '')];
+    if (others.length > 0 || !isRecord(named) || named.description !== undefined) continue;
+    if (typeof only.description !== 'string') continue;
+    Object.assign(named, { description: only.description });
+    Reflect.deleteProperty(only, 'description');
+  }
+}
+
+function gatherReferences(node: unknown, uses: Map<string, Node[]>): void {
+  if (Array.isArray(node))
+    node.forEach((part) => {
+      gatherReferences(part, uses);
+    });
+  if (!isRecord(node)) return;
+  if (typeof node.$ref === 'string') uses.set(node.$ref, [...(uses.get(node.$ref) ?? []), node]);
+  for (const [key, part] of Object.entries(node))
+    if (key !== 'example' && key !== 'examples') gatherReferences(part, uses);
+}

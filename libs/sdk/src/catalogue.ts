@@ -10,7 +10,7 @@ export type Collection = 'materials' | 'price-lists' | 'labour-rates' | 'sources
 type ListPath<C extends Collection> = `/v1/${C}`;
 type ItemPath<C extends Collection> = `/v1/${C}/{code}`;
 type HistoryPath<C extends Collection> = `/v1/${C}/{code}/history`;
-type ImportPath<C extends Collection> = `/v1/${C}/import`;
+type ImportPath<C extends Collection> = `/v1/imports/${C}`;
 
 interface InDraft {
   /** The draft that is changed. */
@@ -136,7 +136,7 @@ export class Shelf<C extends Collection> {
     query: QueryOf<ImportPath<C>, 'post'>,
     options?: CallOptions,
   ): Answer<AnswerOf<ImportPath<C>, 'post'>> {
-    const call = writing('POST', ['v1', this.#collection, 'import'], {
+    const call = writing('POST', ['v1', 'imports', this.#collection], {
       query,
       body: csv,
       contentType: 'text/csv',

@@ -3,7 +3,7 @@ import type { Logger } from './log.js';
 
 /** The version of the contract that this client was generated from; sent with every request. */
 export const API_VERSION = '1.0';
-export const CLIENT_VERSION = '0.4.0';
+export const CLIENT_VERSION = '0.5.0';
 
 export interface ClientOptions {
   /** Where the service answers, e.g. `http://127.0.0.1:3000`. Default: the environment's `KINGPLANK_BASE_URL`. */

@@ -282,7 +282,11 @@ async function onShelf(ask: Ask, shelf: (typeof SHELVES)[number], query: string)
   });
   await ask(`GET ${at}/{code}/history`, { path: { code: copyOf(shelf) } });
   const csv = await ask(`GET ${at}`, { query, headers: { accept: 'text/csv' } });
-  await ask(`POST ${at}/import`, { query, body: csv.text, headers: { 'content-type': 'text/csv' } });
+  await ask(`POST ${at.replace('/v1/', '/v1/imports/')}`, {
+    query,
+    body: csv.text,
+    headers: { 'content-type': 'text/csv' },
+  });
 }
 
 /** A price list is shown with one of its packs. */

@@ -72,9 +72,9 @@ export class KeysController {
   @Post(':id/renewal')
   @ApiOperation({
     operationId: 'renewKey',
-    summary: 'Make a key in the place of another, which ends after an overlap; the new text is shown once',
+    summary: 'Make a key in the place of another, which ends after an overlap',
     description:
-      'The new key may do what the old one may. Both count during the overlap, so that programs can be changed one by one.',
+      'The new key is shown once, in this answer. The new key may do what the old one may. Both count during the overlap, so that programs can be changed one by one.',
   })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict')

@@ -101,9 +101,9 @@ export class ClientSessionsController {
   @Post()
   @ApiOperation({
     operationId: 'openClientSession',
-    summary: 'Open a session in which a page may make one estimate, under a reference that the shop fixes',
+    summary: 'Open a session in which a page may make one estimate',
     description:
-      'For shops with a server: it asks with its secret key and hands `clientSecret` to the page of one customer. The page makes one estimate with it in time, and reads and revises that estimate for a day after.',
+      'The reference of the estimate is fixed by the shop. For shops with a server: it asks with its secret key and hands `clientSecret` to the page of one customer. The page makes one estimate with it in time, and reads and revises that estimate for a day after.',
   })
   @Answers('ClientSecret', { status: 201 })
   open(

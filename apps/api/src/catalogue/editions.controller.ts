@@ -83,8 +83,7 @@ export class EditionsController {
   @Needs('catalogue:write')
   @ApiOperation({
     operationId: 'publishEdition',
-    summary:
-      'Publish a draft: it becomes current, at once or from the time named, and is never changed again',
+    summary: 'Publish a draft: it becomes current, now or later, and stays as it is',
     description:
       'With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current.',
   })

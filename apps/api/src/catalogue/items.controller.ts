@@ -12,11 +12,21 @@ import {
   Query,
   Res,
   type Type,
+  UseInterceptors,
 } from '@nestjs/common';
-import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
+import {
+  ApiBody,
+  ApiExcludeController,
+  ApiExtraModels,
+  ApiOperation,
+  ApiQuery,
+  ApiTags,
+  getSchemaPath,
+} from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
 import { keepToLimits, LONGEST_LIST } from '../edge/answer-limits.js';
+import { Superseded } from '../edge/superseded.js';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller, Permission } from '../access/roles.js';
 import type { History } from '../audit/history.js';
@@ -311,11 +321,14 @@ function removingController(resource: Resource): Type {
   return RemovingController;
 }
 
-function importController(resource: Resource): Type {
+/** Until an entry could be called `import`, sheets were sent to that address below the entries. */
+const FORMER_IMPORT = { since: new Date('2026-12-01T00:00:00Z'), until: new Date('2027-07-01T00:00:00Z') };
+
+function importControllers(resource: Resource): readonly Type[] {
   const { table, path, many, writing } = resource;
 
   @ApiTags('Catalogue')
-  @Controller(`v1/${path}/import`)
+  @Controller(`v1/imports/${path}`)
   @Needs(writing)
   class ImportController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
@@ -354,7 +367,14 @@ function importController(resource: Resource): Type {
       return { imported: await sheetWork('', async () => this.items.import(shelf, String(csv))) };
     }
   }
-  return ImportController;
+  @ApiExcludeController()
+  @Controller(`v1/${path}/import`)
+  @Needs(writing)
+  @UseInterceptors(new Superseded({ ...FORMER_IMPORT, successor: `/v1/imports/${path}` }))
+  class FormerImportController extends ImportController {}
+
+  // The former address comes first, as it must before one that ends with a code.
+  return [FormerImportController, ImportController];
 }
 
 function tagged({ body, version }: ItemRow, response: Response): unknown {
@@ -367,5 +387,5 @@ export const itemControllers: readonly Type[] = resources.flatMap((resource) => 
   readingController(resource),
   changingController(resource),
   removingController(resource),
-  importController(resource),
+  ...importControllers(resource),
 ]);

@@ -23,9 +23,9 @@ export class PriceChangesController {
   @DraftQuery()
   @ApiOperation({
     operationId: 'changePrices',
-    summary: 'Raise or lower prices of a list of a draft by a percentage, each rounded once to a step',
+    summary: 'Raise or lower prices of a list of a draft by a percentage',
     description:
-      'All packs of the list, or those of the suppliers, materials or SKUs named. The answer says of each what it cost before and costs now.',
+      'Each new price is rounded once, to the step named. All packs of the list, or those of the suppliers, materials or SKUs named. The answer says of each what it cost before and costs now.',
   })
   @Answers('PriceChange', { headers: ['ETag'] })
   @ChangesVersion()

@@ -100,26 +100,26 @@ function displayed(node: unknown, place: Place): unknown {
 function displaySchema(properties: Json, { schemas, owner }: Place): unknown {
   const texts = Object.entries(properties).flatMap(([name, schema]) =>
     mayHaveUnit(name, properties) && !withoutDisplay.has(name)
-      ? entryOf(name, textSchema(schema, schemas))
+      ? entryOf(name, called(name, textSchema(schema, schemas)))
       : [],
   );
   if (texts.length === 0) return undefined;
   return {
     type: 'object',
-    description: `${listed(texts.map(([name]) => `\`${name}\``))} of ${owner} in US customary units, when \`Accept-Units: us\` was sent; ≈ marks a rounded text.`,
+    description: `Fields of ${owner} in US customary units, when \`Accept-Units: us\` was sent.`,
     properties: Object.fromEntries(texts),
     additionalProperties: false,
   };
 }
 
-/** Of many names the first three stand for the rest. */
-const listed = (names: readonly string[]): string =>
-  names.length > 4
-    ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`
-    : names.join(', ').replace(/, ([^,]*)$/, ' and $1');
-
 const mayHaveUnit = (name: string, properties: Json): boolean =>
   unitOfField(name) !== undefined || (mayHaveStatedUnit(name) && Object.hasOwn(properties, 'unit'));
+
+/** One text speaks for itself; a list or a range of them says what it is of. */
+const called = (name: string, text: unknown): unknown =>
+  isRecord(text) && text.$ref === undefined
+    ? { ...text, description: `\`${name}\` in US customary units.` }
+    : text;
 
 function textSchema(schema: unknown, schemas: SchemaByName): unknown {
   if (!isRecord(schema)) return undefined;

@@ -31,8 +31,9 @@ export class BasketController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimateBasket',
-    summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier',
-    description: 'With the choices that most people make; POST takes other ones.',
+    summary: 'The cheapest whole packs for an estimate',
+    description:
+      'By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier. With the choices that most people make; POST takes other ones.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async basket(
@@ -52,9 +53,9 @@ export class BasketController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'fillEstimateBasket',
-    summary:
-      'The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored',
-    description: 'An Order that is written as XML is told as the event `order.made`.',
+    summary: 'The cheapest whole packs for one estimate or several, under choices',
+    description:
+      'By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier. Nothing is stored. An Order that is written as XML is told as the event `order.made`.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async fill(

@@ -25,10 +25,9 @@ export class EstimateCalendarController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimateCalendar',
-    summary:
-      'The calendar of an estimate with its weather, and what to do on a day; by Accept as iCalendar (RFC 5545)',
+    summary: 'The calendar of an estimate with its weather, and what to do on a day',
     description:
-      'As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.',
+      'By `Accept`: JSON or iCalendar (RFC 5545). As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.',
   })
   @AnswersIn('EstimateCalendar', [CALENDAR_TYPE], ['ETag'])
   @Refuses('conflict')

@@ -37,10 +37,9 @@ export class DrawingsController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getDrawing',
-    summary:
-      'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine',
+    summary: 'A drawing as SVG, PDF or DXF',
     description:
-      'Every drawing has its scale and a bar to check a print by. A long one is answered 202 and fetched later.',
+      'By `Accept`: SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` come as DXF at 1:1 too, for a cutting machine. Every drawing has its scale and a bar to check a print by. A long one is answered 202 and fetched later.',
   })
   @AnswersOnlyIn([SVG_TYPE, PDF_TYPE, DXF_TYPE], ['ETag'])
   @MayAnswerLater()

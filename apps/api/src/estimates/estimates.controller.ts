@@ -87,10 +87,9 @@ export class EstimatesController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimate',
-    summary:
-      'An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)',
+    summary: 'An estimate: data, report, lines or quotation',
     description:
-      'In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, ' +
+      'By `Accept`: JSON, a report (PDF, HTML), the lines (CSV) or a UBL 2.1 Quotation (XML). In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, ' +
       `for estimates of more than ${PROMPT_UP_TO.lines} lines or ${PROMPT_UP_TO.zones} zones, and while many documents are waiting.`,
   })
   @AnswersIn('StoredEstimate', forms, ['ETag'])
@@ -132,8 +131,7 @@ export class EstimatesController {
   @Get(':id/replay')
   @ApiOperation({
     operationId: 'replayEstimate',
-    summary:
-      'Compute an estimate again from its record and edition, and say whether every digit came out again',
+    summary: 'Compute an estimate again from its record and its edition',
     description:
       'The proof that an old figure can be had again: stored and new totals side by side, and whether every digit is the same.',
   })

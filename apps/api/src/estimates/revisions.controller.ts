@@ -70,8 +70,7 @@ export class RevisionsController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'compareEstimates',
-    summary:
-      'What changed against the revision before, or another estimate, line by line, and because of what',
+    summary: 'What changed against the revision before, or another estimate, and why',
     description:
       'Lines, totals and figures that differ, and the changed answers of the record that they follow from.',
   })
@@ -95,10 +94,9 @@ export class RevisionsController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getChangeOrder',
-    summary:
-      'What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML',
+    summary: 'What a revision adds and takes away, for yard and owner to sign',
     description:
-      'Additions and deductions against the revision before, re-measured at the agreed rates, with room for two signatures.',
+      'By `Accept`: JSON, PDF or HTML. Additions and deductions against the revision before, re-measured at the agreed rates, with room for two signatures.',
   })
   @AnswersIn('ChangeOrder', [HTML_TYPE, PDF_TYPE])
   @Refuses('unprocessable')

@@ -95,9 +95,9 @@ export class WebhookEndpointsController {
   @Post(':id/secret-renewal')
   @ApiOperation({
     operationId: 'renewWebhookSecret',
-    summary: 'Give an endpoint a new secret; both sign for an overlap, and the new one is shown once',
+    summary: 'Give an endpoint a new secret; both sign for an overlap',
     description:
-      'During the overlap each delivery carries two signatures, so that receivers can change without losing one.',
+      'The new secret is shown once, in this answer. During the overlap each delivery carries two signatures, so that receivers can change without losing one.',
   })
   @Answers('NewWebhookEndpoint', { status: 201, headers: ['Location', 'ETag'] })
   async renew(

@@ -17,9 +17,9 @@ export class CuttingPlanController {
   @Post('cutting-plan')
   @RoomEndpoint({
     operationId: 'planCutting',
-    summary: 'Any pieces from any sheets, offcuts or a roll, for the least money and then the least material',
+    summary: 'Any pieces from any sheets, offcuts or a roll, for the least money',
     description:
-      'Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
+      'Of two layouts that cost the same, the one with less material is taken. Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
     result: 'CuttingPlan',
   })
   async plan(
