@@ -38,7 +38,8 @@ export function valueFrom(
 }
 
 /** What stands beside a reference narrows what is referred to. */
-const besideReference = ({ $ref: _, ...beside }: Json): Json => beside;
+const besideReference = (schema: Json): Json =>
+  Object.fromEntries(Object.entries(schema).filter(([key]) => key !== '$ref'));
 
 function ofType(document: OpenAPIObject, rule: Json, random: RandomStream, depth: number): unknown {
   const type: unknown = Array.isArray(rule.type) ? oneOf(rule.type, random) : rule.type;

@@ -1,8 +1,8 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { isRecord } from './edge/dto/field.js';
-import { LONGEST_LIST } from './edge/answer-limits.js';
-import { namedTexts, shownText, textNameOf } from './openapi-texts.js';
+import { LONGEST_LIST, shownText } from './edge/answer-limits.js';
+import { namedTexts, textNameOf } from './openapi-texts.js';
 import { namedQuantities, quantityNameOf } from './openapi-quantities.js';
 
 type Node = Record<string, unknown>;

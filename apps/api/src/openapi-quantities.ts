@@ -45,6 +45,6 @@ export function quantityNameOf(part: Node): { readonly name: string; readonly be
   const [number, text]: readonly unknown[] = oneOf;
   if (!isRecord(number) || !isRecord(text) || typeof text.description !== 'string') return undefined;
   const name = byUnits.get(text.description);
-  const { type: _, ...limits } = number;
+  const limits = Object.fromEntries(Object.entries(number).filter(([key]) => key !== 'type'));
   return name === undefined ? undefined : { name, beside: { ...said, ...limits } };
 }

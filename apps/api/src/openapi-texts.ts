@@ -1,10 +1,7 @@
 import { USUAL_BODY_BYTES } from './edge/body.js';
-import { LONGEST_DOCUMENT, LONGEST_LIST, LONGEST_TEXT } from './edge/answer-limits.js';
+import { LONGEST_DOCUMENT, LONGEST_LIST, SHOWN, shownText } from './edge/answer-limits.js';
 
 type Node = Record<string, unknown>;
-
-/** Characters that no document can show are refused in every request, so that no answer holds them. */
-const SHOWN = '^[^\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F-\\x9F]*$';
 
 const file = (description: string): object => ({
   type: 'string',
@@ -21,8 +18,6 @@ const document = (description: string, pattern: string): object => ({
   maxLength: LONGEST_DOCUMENT,
   pattern,
 });
-
-export const shownText = { minLength: 0, maxLength: LONGEST_TEXT, pattern: SHOWN } as const;
 
 /** Kinds of text in answers; what a request may say is limited field by field. */
 export const namedTexts: Readonly<Record<string, object>> = {

@@ -67,10 +67,7 @@ export function kindsOf(
   schema: Schema,
 ): { readonly plain?: Schema; readonly kinds: readonly (readonly [string, Schema, string])[] } {
   const { $ref, allOf, oneOf, discriminator } = schema;
-  if ($ref !== undefined) {
-    const { $ref: _, ...beside } = schema;
-    return kindsOf(schemas, { ...named(schemas, $ref), ...beside });
-  }
+  if ($ref !== undefined) return kindsOf(schemas, { ...named(schemas, $ref), ...schema, $ref: undefined });
   if (allOf !== undefined) return kindsOf(schemas, allOf[0]);
   if (oneOf === undefined) return { plain: asNumber(schema), kinds: [] };
   if (discriminator === undefined) throw new Defect('A request has a choice that nothing tells apart');

@@ -12,6 +12,12 @@ export const LONGEST_LIST = 100_000;
 /** Bytes of a document, a drawing or a picture. */
 export const LONGEST_DOCUMENT = 100_000_000;
 
+/** Characters that no document can show are refused in every request, so that no answer holds them. */
+export const SHOWN = '^[^\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F-\\x9F]*$';
+
+/** What a text in an answer keeps to. */
+export const shownText = { minLength: 0, maxLength: LONGEST_TEXT, pattern: SHOWN } as const;
+
 /** @throws {Defect} when a text or a list is longer than the contract says. */
 export function keepToLimits(value: unknown): void {
   if (typeof value === 'string') keepTo(value.length, LONGEST_TEXT, 'characters');

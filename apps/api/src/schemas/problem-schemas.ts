@@ -1,5 +1,4 @@
-import { LONGEST_TEXT } from '../edge/answer-limits.js';
-import { shownText } from '../openapi-texts.js';
+import { LONGEST_TEXT, shownText } from '../edge/answer-limits.js';
 import { problemKinds } from '../edge/problems.js';
 
 const kinds = Object.keys(problemKinds);
