@@ -37,10 +37,10 @@ export interface EdgeFacts {
   readonly flangeMm: number;
 }
 
-/** One place with bad core, or one fitting to look after. */
+/** One place with bad core, one fitting to look after, or a leak over dry core. */
 export interface PlaceFacts {
   readonly id: string;
-  readonly kind: 'zone' | 'fitting';
+  readonly kind: 'zone' | 'fitting' | 'leak';
   readonly badAreaM2: number;
   readonly longMm: number;
   readonly narrowMm: number;

@@ -49,3 +49,4 @@ export {
 export { caulkPerM2, screwsPerM2 } from './overlay.js';
 export { methods } from './rungs/all.js';
 export { fillFor } from './rungs/edge.js';
+export { closedAlone } from './rungs/leak.js';

@@ -181,3 +181,29 @@ describe('several places', () => {
     expect([recommended?.method.code, runnerUp?.verdict !== 'unfit']).toEqual(['above-new-skin', true]);
   });
 });
+
+describe('a leak over dry core', () => {
+  const leak = zone({
+    id: 'Crack in the skin',
+    kind: 'leak',
+    badAreaM2: 0,
+    core: 'dry-sound',
+    isProvenByPlug: true,
+  });
+
+  test('is stopped by itself, and every other rung says why it is not taken', () => {
+    const { rungs, inOrder } = ladderFor({ deck: deck(), place: leak });
+    expect(inOrder.map(({ method, verdict }) => [method.code, verdict])).toEqual([['close-leak', 'fit']]);
+    const others = rungs.filter(({ method }) => method.code !== 'close-leak');
+    expect(others.every(({ deciding }) => deciding.wouldFit !== undefined)).toBe(true);
+  });
+
+  test('is read again where the core is damp', () => {
+    const { verdict, deciding } = verdictOf('close-leak', { ...leak, core: 'damp-sound' });
+    expect([verdict, deciding.code]).toEqual(['fit-with-conditions', 'read-again']);
+  });
+
+  test('is no rung of a place with bad core', () => {
+    expect(verdictOf('close-leak', zone()).verdict).toBe('unfit');
+  });
+});

@@ -19,6 +19,8 @@ export interface LeakRemedy {
   readonly title: string;
   /** What the plan does about it. */
   readonly remedy: string;
+  /** The same as this plan does it, where lines of its own stop the water. */
+  readonly treated?: string;
   /** Re-inspection: what is measured, when, and the value that passes. */
   readonly verify: string;
   /** The remedy is part of the plan as soon as its fittings are. */
@@ -49,6 +51,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     cause: 'hull-deck-joint',
     title: 'Joint of hull and deck',
     remedy: 'rail off, joint cleaned and rebuilt, or glassed over with two tapes of 100 and 150 mm',
+    treated: 'joint cleaned, ground and glassed over with two tapes of 100 and 150 mm',
     verify: within,
     isInPlan: ({ railOff, isTreated }) => railOff || isTreated,
     cite: inPrint,
@@ -107,7 +110,8 @@ export interface LeakAnswer {
 }
 
 export function leakAnswer(cause: LeakCause, facts: Parameters<LeakRemedy['isInPlan']>[0]): LeakAnswer {
-  const { title, remedy, verify, isInPlan } = leakRemedies[cause];
+  const { title, verify, isInPlan, ...words } = leakRemedies[cause];
+  const remedy = facts.isTreated && !facts.railOff ? (words.treated ?? words.remedy) : words.remedy;
   const isRemedied = isInPlan(facts);
   return {
     cause,

@@ -1,8 +1,9 @@
 import type { Cite } from '#lib/provenance';
 import type { MethodFacts } from './facts.js';
 
-/** From re-bedding one fitting to a new panel, in the order in which a repairer considers them. */
+/** From stopping a leak to a new panel, in the order in which a repairer considers them. */
 export const rungCodes = [
+  'close-leak',
   'rebed',
   'ream-and-pot',
   'dry-in-place',

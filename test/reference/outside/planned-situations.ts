@@ -5,6 +5,8 @@ import { box, zoneless, type Situation } from './situation.js';
 export interface PlannedSituation extends Situation {
   readonly must: readonly [string, string, ...(readonly string[])];
   readonly mustNot: readonly [string, string, ...(readonly string[])];
+  /** Where the ladder takes another rung and was left to: what its plan has to hold instead. */
+  readonly insteadMust?: readonly [string, ...(readonly string[])];
 }
 
 const whole = { ...aRecord().panel, outerSkinState: 'whole' } as const;
@@ -179,6 +181,11 @@ export const plannedSituations: readonly PlannedSituation[] = [
     because: 'resin under a loaded cleat is not trusted: the spot is opened and laid solid under the base',
     unfit: { inject: '' },
     must: ['labour-cut-skin', 'labour-fill-solid', 'labour-refit-fittings'],
+    disagreement: {
+      says: 'above-new-skin',
+      kept: 'a solid of 280 by 140 mm goes under the base in either plan; 0.08 m2 under a stanchion is the anchor that the notes give for new core round it, and more solid than the base asks for only adds weight',
+    },
+    insteadMust: ['labour-cut-skin', 'labour-set-inserts', 'labour-refit-fittings'],
     mustNot: ['labour-inject', 'labour-bed-core'],
   },
   {

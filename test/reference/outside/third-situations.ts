@@ -173,7 +173,7 @@ export const thirdSituations: readonly Situation[] = [
         cause: { cause: 'impact', leak: 'crack', lengthMm: 180 },
       }),
     ),
-    expected: 'none',
+    expected: 'close-leak',
     because: 'no bad core: the crack is ground out, taped and faired, and no deck is opened for it',
   },
 ];

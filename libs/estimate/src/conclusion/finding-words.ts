@@ -58,7 +58,7 @@ function worded(
     classByService: grade.class,
     classBecause: own === undefined ? grade.because : 'so classed by the surveyor',
     wording: saidBy(stated?.wording, factsOf(subject, { estimate, plugs })),
-    recommendation: saidBy(stated?.recommendation, adviceOf(byClass, estimate)),
+    recommendation: saidBy(stated?.recommendation, adviceOf(byClass, subject, estimate)),
     restriction: saidBy(stated?.restriction, restrictionOf(byClass, subject)),
   };
 }
@@ -124,18 +124,24 @@ const by: Readonly<Record<FindingClass, string>> = {
   'monitor': 'when the readings rise',
 };
 
-function adviceOf(byClass: FindingClass, { methods, leak }: EstimateBody): string {
+function adviceOf(
+  byClass: FindingClass,
+  { condition }: FindingSubject,
+  { methods, leak }: EstimateBody,
+): string {
   const way = methods.planned.title;
+  const verb = condition === 'dry-sound' ? 'Close' : 'Repair';
   const what =
     byClass === 'monitor'
       ? `Stop the water, read the same points again each season, and repair (${lower(way)}) ${by[byClass]}.`
-      : `Repair it (${lower(way)}) ${by[byClass]}.`;
+      : `${verb} it (${lower(way)}) ${by[byClass]}.`;
   return `${what} Verify by ${leak.verify}.`;
 }
 
 export const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
-function restrictionOf(byClass: FindingClass, { fittings }: FindingSubject): string {
+function restrictionOf(byClass: FindingClass, { fittings, condition }: FindingSubject): string {
+  if (condition === 'dry-sound') return 'Until it is closed, keep it taped over, and look under it after rain.';
   const names = fittings.map(({ id }) => id).join(', ');
   switch (byClass) {
     case 'before-use':

@@ -63,6 +63,11 @@ export function gradeOf({ condition, fittings }: FindingSubject): Grade {
     };
   if (condition === 'wet-bonded' && !fittings.some(({ isLeaking }) => isLeaking))
     return { class: 'monitor', because: 'the core is damp, hard and still bonded' };
+  if (condition === 'dry-sound')
+    return {
+      class: 'next-opportunity',
+      because: 'water that comes in reaches core that is still dry',
+    };
   return {
     class: 'next-opportunity',
     because: 'it grows for as long as water comes in and people walk on it',

@@ -3,7 +3,7 @@ import { digits } from './speaking.js';
 
 /** What is to be seen, measured and accepted, by whom, before what is closed. */
 export const reinspectionPoints = (estimate: EstimateBody): readonly ReinspectionPoint[] => [
-  ...(estimate.core === undefined ? closedPoints : openedPoints(estimate)),
+  ...(estimate.core === undefined ? closedPoints(estimate) : openedPoints(estimate)),
   {
     when: 'after the repair',
     before: 'the file is closed',
@@ -59,7 +59,20 @@ function openedPoints({ laminate, process, hardware, scope }: EstimateBody): rea
   ];
 }
 
-const closedPoints: readonly ReinspectionPoint[] = [
+/** Holes that are dug out are looked into before they are filled; a joint or crack that is closed, when it is clean. */
+const closedPoints = ({ methods }: EstimateBody): readonly ReinspectionPoint[] =>
+  methods.planned.rung === 'close-leak' ? [leakClean] : holesDug;
+
+const leakClean: ReinspectionPoint = {
+  when: 'joint, crack or core edge clean',
+  before: 'it is closed',
+  look: 'the ground laminate and the core that shows',
+  accept: 'sound laminate without a crack to be seen; core pale, dry and hard',
+  by: 'surveyor or foreman',
+  source: 'COMMON-PRACTICE',
+};
+
+const holesDug: readonly ReinspectionPoint[] = [
   {
     when: 'holes dug and dry',
     before: 'they are filled',

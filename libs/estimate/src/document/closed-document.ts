@@ -10,6 +10,7 @@ import type { ClosedJob } from '../ladder/closed-job.js';
 import { netAreaMm2 } from '../ladder/deck-facts.js';
 import { pricedLadder } from '../ladder/priced-ladder.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
+import { overlayIn, overlayOut } from '../sections/scope-section.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { gateGroups, gatesOf } from '../stages/gate-groups.js';
@@ -91,7 +92,9 @@ const summaryOf = (work: ClosedJob): BodySummary => ({
   ...workAndMoney(work),
 });
 
-function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
+function scopeOf({ job, ladder, cards, plan }: ClosedJob): Scope {
+  const { besides } = plan.quantities;
+  const isOverlayOff = besides['overlay-screwed-m2'] !== undefined || besides['overlay-glued-m2'] !== undefined;
   const { panel } = job.record;
   const zones = ladder.extent?.zones ?? [];
   const dug = ladder.combination.reduce((sum, { place }) => sum + place.badAreaM2, 0);
@@ -143,9 +146,11 @@ function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
       ...(cards.length === 0
         ? []
         : [`fittings off, bedded and bolted: ${cards.map(({ id }) => id).join(', ')}`]),
+      ...(isOverlayOff ? overlayIn(job) : []),
     ],
     excluded: [
       ...ladder.chosen.leavesUndone,
+      ...overlayOut(job),
       'lift-out, lay days and cover: none is needed for this',
       'lining below, beyond what is unscrewed to reach the nuts',
     ],
@@ -188,10 +193,21 @@ const nothingOpened = {
   weightsKg: 0,
 } as const;
 
-const limitsOf = ({ pricing, ladder }: ClosedJob): readonly string[] => {
+/** Where somebody has looked: no more is said to be seen than was. */
+function seenAt({ job: { record }, ladder }: ClosedJob): string {
+  const isDug = ladder.combination.some(({ place }) => isKnown(place.wetReachMm));
+  const hasPlugs = record.survey?.readings?.some(({ kind }) => kind === 'plug') === true;
+  const where = [...(isDug ? ['its holes'] : []), ...(hasPlugs ? ['its plugs'] : [])].join(' and ');
+  return where === ''
+    ? 'No core was seen: its state is judged from outside, and shows when the first hole is open.'
+    : `The core was seen at ${where} only: what lies beyond is judged.`;
+}
+
+const limitsOf = (work: ClosedJob): readonly string[] => {
+  const { pricing, ladder } = work;
   const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);
   return [
-    'The core was seen at its holes and plugs only: what lies between them is judged.',
+    seenAt(work),
     ...ladder.chosen.conditions.map(({ text }) => `Condition: ${text}.`),
     ...(unpriced.length === 0
       ? []

@@ -3,17 +3,22 @@ import type { ResinStepRequest } from '#lib/resin';
 import type { OperationFlags } from '#lib/work';
 import type { Job } from '../job/job.js';
 import {
+  bareFinishArea,
   circumstancesOf,
   coatsAndCycles,
   noArea,
   noLength,
   noVolume,
   none,
+  type Besides,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
 import { cardsFor, fittingFigures, pottingSteps, type FittingFigures, type FittingOff } from './hardware.js';
 import { leakWork, type LeakWork } from './leak-work.js';
-import { counted, framesIn, placeWork, taking, type PlaceWork } from './place-work.js';
+import { isLaidAgain } from '../stages/coatings.js';
+import { overlaySteps } from '../stages/overlay-needs.js';
+import { overlayBesides } from './besides.js';
+import { area, areaM2Of, counted, framesIn, placeWork, taking, type PlaceWork } from './place-work.js';
 import type { RungPlan } from './rung-work.js';
 
 /** Rungs that leave the deck closed: what each place takes, and a set-up that is counted once. */
@@ -31,11 +36,15 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan &
     [...leak.unlisted, ...framesIn(job.record, places)],
   );
   const plies = [...work.plies, ...leak.plies];
+  const quantities = withLeak(
+    closedQuantities(job, work, { ...cards, hours, overlay: overlayOver(job, places) }),
+    leak,
+  );
   return {
     job,
-    quantities: withLeak(closedQuantities(job, work, { ...cards, hours }), leak),
+    quantities,
     flags: closedFlags(job, places),
-    steps: [...holeSteps(job, cards), ...work.steps, ...leak.steps],
+    steps: [...holeSteps(job, cards), ...work.steps, ...leak.steps, ...overlaySteps(job, quantities)],
     core: { sheets: [] },
     laminate: {
       plies,
@@ -73,11 +82,25 @@ export function closedCards(job: Job, places: readonly PlaceChoice[]): ClosedCar
   };
 }
 
+interface ClosedBesides {
+  readonly hours: FittingFigures;
+  readonly overlay: Besides;
+}
+
+/** Planks that go for good go whatever is mended under them; planks that stay on the deck are left under a fitting. */
+function overlayOver(job: Job, places: readonly PlaceChoice[]): Besides {
+  const under = places.filter(({ place }) => place.kind !== 'fitting');
+  return under.length === 0 && isLaidAgain(job.record.panel.overlay)
+    ? {}
+    : overlayBesides(job, { openedM2: area('mended under the overlay', areaM2Of(under)) });
+}
+
 function closedQuantities(
   job: Job,
   work: PlaceWork,
-  { potted, hours }: ClosedCards & { readonly hours: FittingFigures },
+  { potted, hours, overlay }: ClosedCards & ClosedBesides,
 ): JobQuantities {
+  const finishM2 = bareFinishArea(job);
   const holesOf = (cards: readonly FittingCard[]): number =>
     cards.reduce((sum, { fasteners }) => sum + fasteners, 0);
   return {
@@ -94,7 +117,7 @@ function closedQuantities(
     coveringM2: noArea,
     cutM: noLength,
     lipM: noLength,
-    topcoatM2: noArea,
+    topcoatM2: finishM2,
     taperM: noLength,
     laminateM2: noArea,
     extraPlyM2: noArea,
@@ -102,7 +125,7 @@ function closedQuantities(
     fairedM2: noArea,
     liningM2: noArea,
     ...coatsAndCycles(job, noArea),
-    finishM2: noArea,
+    finishM2,
     oldFinishM2: noArea,
     nonskidM2: noArea,
     injectedM2: work.injectedM2,
@@ -111,7 +134,7 @@ function closedQuantities(
     ...hours,
     inserts: none,
     plates: none,
-    besides: work.besides,
+    besides: { ...work.besides, ...overlay },
   };
 }
 
@@ -123,7 +146,7 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
     props: 'not-needed',
     panel: 'flat',
     access: 'from-above',
-    finish: 'none',
+    finish: bareFinishArea(job).value > 0 ? 'painted' : 'none',
     nonskid: 'no',
   };
 }

@@ -19,7 +19,7 @@ import { nothingFound } from '../stages/scope-stage.js';
 import { reasonsAmong, refutedBy, type Against } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
 import { leakCauseIn } from './leak-work.js';
-import { isPlugsAtFittings, placesOf } from './places.js';
+import { isPlugsAtFittings, isSoundInPlugs, leakPlaces, placesOf } from './places.js';
 
 /** Every way to mend this deck judged, and the one that is planned. */
 export interface LadderWork {
@@ -68,13 +68,15 @@ function judgedWith(
   extent: Outcome<ExtentWork>,
   { kept, shown }: { readonly kept: KeptWork; readonly shown: RungsShown },
 ): Outcome<Pick<LadderWork, 'ladder' | 'extent'>> {
-  const places = placesOf(job, extent.ok ? extent.value.zones : []);
+  const found = placesOf(job, extent.ok ? extent.value.zones : []);
+  const isMapped = extent.ok || isSoundInPlugs(job);
+  const places = found.length > 0 || !isMapped ? found : leakPlaces(job);
   const [first, ...others] = places;
   if (first === undefined || (!extent.ok && (job.record.zones ?? []).length > 0))
     return extent.ok ? refusal(nothingBad(job)) : extent;
   const deck = deckFactsOf(job, places);
   const ladder = jobLadder(deck, [first, ...others]);
-  if (!extent.ok) return success({ ladder });
+  if (!extent.ok || first.kind === 'leak') return success({ ladder });
   const against = refutedBy(job, ladder, extent.value, kept);
   return success({
     ladder:
@@ -103,9 +105,9 @@ function standing(
     : standing(method, withoutRungs(ladder, deck, reasons), { deck, against });
 }
 
-/** A few plugs beside fittings map nothing: they speak for those holes alone. */
+/** A few plugs beside fittings map nothing: they speak for those holes alone. Nor do plugs that are all sound. */
 const mappedExtent = (job: Job, kept: KeptWork): Outcome<ExtentWork> =>
-  isPlugsAtFittings(job) ? refusal(nothingBad(job)) : extentOf(job, kept);
+  isPlugsAtFittings(job) || isSoundInPlugs(job) ? refusal(nothingBad(job)) : extentOf(job, kept);
 
 /** Readings that show nothing, or a record without any. */
 const nothingBad = ({ record }: Job): Problem =>

@@ -67,7 +67,7 @@ export const counted = (meaning: string, count: number): Figure<'1'> =>
     inputs: {},
   });
 
-const area = (meaning: string, valueM2: number): Figure<'m2'> =>
+export const area = (meaning: string, valueM2: number): Figure<'m2'> =>
   valueM2 === 0
     ? noArea
     : derived('m2', m2(valueM2), meaning, {
@@ -87,7 +87,7 @@ export const length = (meaning: string, valueM: number): Figure<'m'> =>
     inputs: {},
   });
 
-const areaM2Of = (places: readonly PlaceChoice[]): number =>
+export const areaM2Of = (places: readonly PlaceChoice[]): number =>
   places.reduce((sum, { place }) => sum + place.badAreaM2, 0);
 const stripsIn = (places: readonly PlaceChoice[]): readonly PlaceChoice[] =>
   taking(places, 'edge-rout-and-fill');

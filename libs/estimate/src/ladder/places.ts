@@ -9,7 +9,14 @@ import {
   type Point,
   type Region,
 } from '#lib/geometry';
-import type { CoreState, EdgeFacts, FittingFacts, PlaceFacts } from '#lib/methods';
+import {
+  closedAlone,
+  leakRemedies,
+  type CoreState,
+  type EdgeFacts,
+  type FittingFacts,
+  type PlaceFacts,
+} from '#lib/methods';
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { DefectRecord, FittingRecord, SupportLine, ZoneCondition } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
@@ -45,6 +52,40 @@ export function isPlugsAtFittings({ record: { zones = [], survey, fittings = [] 
   );
 }
 
+/** Whether nobody drew a zone and every reading is a plug that shows sound core: there is nothing to map. */
+export const isSoundInPlugs = ({ record: { zones = [], survey } }: Job): boolean => {
+  const readings = survey?.readings ?? [];
+  return (
+    zones.length === 0 &&
+    readings.length > 0 &&
+    readings.every((reading) => reading.kind === 'plug' && isSound(reading))
+  );
+};
+
+const isSound = ({ condition }: Plug): boolean => condition === 'dry-sound' || condition === 'damp-sound';
+
+/** A crack, an open joint, a hatch or a chainplate that lets water in over core that plugs show to be sound. */
+export function leakPlaces(job: Job): readonly PlaceFacts[] {
+  const plugs = plugsOf(job.record);
+  const cause = closedAlone.find((one) => one === job.record.cause?.leak);
+  if (cause === undefined || plugs.length === 0 || !plugs.every(isSound)) return [];
+  return [
+    {
+      id: leakRemedies[cause].title,
+      kind: 'leak',
+      badAreaM2: 0,
+      longMm: job.record.cause?.lengthMm ?? 0,
+      narrowMm: 0,
+      core: stateOf(plugs, undefined),
+      moisturePercent: wettest(plugs),
+      isProvenByPlug: true,
+      wetReachMm: 'unknown',
+      fittings: [],
+      edge: 'none',
+    },
+  ];
+}
+
 const plugReachMm = ({ baseMm = 0 }: FittingRecord): number => PLUG_REACH_MM + baseMm / 2;
 
 const regionOfZone = ({ outline, holes = [] }: ZoneShape): Region => [{ outer: outline, holes }];
@@ -52,11 +93,10 @@ const regionOfZone = ({ outline, holes = [] }: ZoneShape): Region => [{ outer: o
 const plugsBeside = (record: DefectRecord, fitting: FittingRecord): readonly Plug[] =>
   plugsOf(record).filter(({ at }) => distance(at, fitting.at) <= plugReachMm(fitting));
 
-/** The worst that plugs beside a fitting show; not known where nobody took one. */
+/** The worst that plugs beside a fitting show, or all of them where the place is a leak; not known where nobody took one. */
 export function coreBeside(record: DefectRecord, id: string): CoreState | 'unknown' {
-  const plugs = (record.fittings ?? [])
-    .filter((fitting) => fitting.id === id)
-    .flatMap((fitting) => plugsBeside(record, fitting));
+  const own = (record.fittings ?? []).filter((fitting) => fitting.id === id);
+  const plugs = own.length === 0 ? plugsOf(record) : own.flatMap((fitting) => plugsBeside(record, fitting));
   return plugs.length === 0 ? 'unknown' : stateOf(plugs, undefined);
 }
 

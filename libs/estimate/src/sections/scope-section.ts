@@ -93,7 +93,7 @@ const methodOf = ({ answers: { method, conditions, evidence }, supplied }: Job):
   return Object.entries(choices).map(([choice, { value, because }]) => ({ choice, value, reason: because }));
 };
 
-const overlayIn = ({ record: { panel } }: Job): readonly string[] => {
+export const overlayIn = ({ record: { panel } }: Job): readonly string[] => {
   switch (panel.overlay?.then) {
     case 'back':
       return ['overlay off round the openings, its holes filled, and laid again with one plank in three new'];
@@ -104,7 +104,7 @@ const overlayIn = ({ record: { panel } }: Job): readonly string[] => {
   }
 };
 
-const overlayOut = ({ record: { panel } }: Job): readonly string[] => {
+export const overlayOut = ({ record: { panel } }: Job): readonly string[] => {
   switch (panel.overlay?.then) {
     case 'not-included':
       return [

@@ -7,7 +7,7 @@ import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import { usualCondition } from '../job/questions/defect.js';
 import { fittingFigures, offIn } from '../ladder/hardware.js';
-import { isPainted } from './coatings.js';
+import { isPainted, isTakenOff } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
 import { areaQuantities, type AreaQuantities } from './area-quantities.js';
 import type { CoreWork } from './core-stage.js';
@@ -217,6 +217,12 @@ export function coveringArea(job: Job, finishM2: Figure<'m2'>): Figure<'m2'> {
   if (job.record.panel.overlay === undefined) return finishM2;
   return beyond('covering beyond the panel', finishM2, areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job)))));
 }
+
+/** All of the panel is painted where planks come off it for good, however small the repair under them. */
+export const bareFinishArea = (job: Job): Figure<'m2'> =>
+  isTakenOff(job.record.panel.overlay) && isPainted(job)
+    ? areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job))))
+    : noArea;
 
 export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
   if (!isPainted(job)) return noArea;

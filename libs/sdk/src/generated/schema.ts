@@ -7427,7 +7427,7 @@ export type components = {
        * A rung of the ladder by name; without one the recommended rung is planned. One that does not fit is answered with the reason.
        * @enum {string}
        */
-      readonly rung?: "rebed" | "ream-and-pot" | "dry-in-place" | "inject" | "above-old-skin" | "above-new-skin" | "from-below" | "edge-rout-and-fill" | "edge-wrap" | "edge-rail-off" | "whole-panel" | "solid-spot";
+      readonly rung?: "close-leak" | "rebed" | "ream-and-pot" | "dry-in-place" | "inject" | "above-old-skin" | "above-new-skin" | "from-below" | "edge-rout-and-fill" | "edge-wrap" | "edge-rail-off" | "whole-panel" | "solid-spot";
       /**
        * Bond the lifted skin back, or laminate a new one.
        * @enum {string}

@@ -36,3 +36,15 @@ export const untilSandable: Wait = { kind: 'cure', until: 'sandable' };
 
 /** Work of a deck that is opened; one that is injected keeps its skin. */
 export const deckOpened = { skin: ['re-bed', 'relay'] } as const;
+
+/** Nothing is cut through an overlay, under a rail or over a lining. */
+export const takenOff = [
+  'overlay-fill-holes',
+  'overlay-scrape-screwed',
+  'overlay-scrape-glued',
+  'rail-off',
+  'deck-bows',
+  'lining-out-zipped',
+  'lining-out-panel',
+  'lining-out-glued',
+] as const;

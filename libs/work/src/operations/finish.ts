@@ -71,6 +71,8 @@ const lastEpoxy = [
   'dry-plug-holes',
   'joint-tape',
   'crack-tape',
+  'overlay-fill-holes',
+  'overlay-scrape-glued',
 ] as const;
 const beforeRefit = [
   'check-before-paint',
@@ -81,7 +83,12 @@ const beforeRefit = [
   'frame-ring',
   'slot-fill',
 ] as const;
-const painted = { access: ['from-above'], finish: ['painted'] } as const;
+/** Also over a deck that stays closed, where planks come off it for good. */
+const painted = {
+  skin: ['re-bed', 'relay', 'inject', 'closed'],
+  access: ['from-above'],
+  finish: ['painted'],
+} as const;
 
 /** Paint, fittings, interior, and the hand-over. */
 export const finishOperations = [

@@ -1,5 +1,5 @@
 import type { Cite } from '#lib/provenance';
-import { noWait, threePoint, untilSandable } from './cites.js';
+import { noWait, takenOff, threePoint, untilSandable } from './cites.js';
 import { defineOperation } from '../operation.js';
 
 const judged: Cite = {
@@ -34,7 +34,7 @@ export const injectOperations = [
     hours: threePoint(0.02, 0.04, 0.08),
     skill: 'laminator',
     appliesWhen: wherever,
-    after: ['protect-spot', 'protect', 'spot-protect'],
+    after: ['protect-spot', 'protect', 'spot-protect', ...takenOff],
     waits: noWait,
     gate: 'dry-deck',
     strains: ['overhead-from-below', 'on-deck'],

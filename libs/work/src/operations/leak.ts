@@ -1,5 +1,5 @@
 import type { Cite } from '#lib/provenance';
-import { noWait, threePoint, untilSandable } from './cites.js';
+import { noWait, takenOff, threePoint, untilSandable } from './cites.js';
 import { defineOperation, type AppliesWhen, type Operation } from '../operation.js';
 
 const judged: Cite = { source: 'FROM-MEMORY', note: 'no published unit rates' };
@@ -8,7 +8,7 @@ const jointCite: Cite = {
   note: 'two tapes over one whole side in a day of 7.25 h that also held sanding; spread from memory',
 };
 const whateverIsDone: AppliesWhen = { skin: ['re-bed', 'relay', 'inject', 'closed'] };
-const begun = ['protect', 'protect-spot', 'spot-protect'];
+const begun = ['protect', 'protect-spot', 'spot-protect', ...takenOff];
 const fittingsAreOff = [...begun, 'hardware-off', 'spot-clean-holes'];
 
 type Leak = Pick<Operation, 'code' | 'title' | 'phase' | 'driver' | 'hours' | 'skill' | 'after' | 'cite'> &

@@ -1,19 +1,8 @@
 import { aboutHours, type HoursBySize } from '../job-size.js';
-import { deckOpened, fromMemory, noWait, structureRate, threePoint } from './cites.js';
+import { deckOpened, fromMemory, noWait, structureRate, takenOff, threePoint } from './cites.js';
 import { defineOperation } from '../operation.js';
 
 const lifted = ['lift-skin-debonded', 'lift-skin-bonded'];
-/** Nothing is cut through an overlay, under a rail or over a lining. */
-const takenOff = [
-  'overlay-fill-holes',
-  'overlay-scrape-screwed',
-  'overlay-scrape-glued',
-  'rail-off',
-  'deck-bows',
-  'lining-out-zipped',
-  'lining-out-panel',
-  'lining-out-glued',
-];
 const emptied = ['core-out-rotten', 'core-out-bonded'];
 
 /** A hand's breadth is measured and photographed in minutes, a deck in more than an hour. */

@@ -1,5 +1,5 @@
 import type { Cite } from '#lib/provenance';
-import { noWait, threePoint, untilSandable } from './cites.js';
+import { noWait, takenOff, threePoint, untilSandable } from './cites.js';
 import { beddingThen, cleaningFirst, holdingNuts, takingOff } from './hardware.js';
 import { defineOperation, type Operation } from '../operation.js';
 
@@ -149,6 +149,7 @@ export const spotOperations: readonly Operation[] = [
       'joint-tape',
       'crack-tape',
       'leak-hunt',
+      'topcoat',
     ],
   }),
   spot({
@@ -172,7 +173,7 @@ function dryingOperations(): readonly Operation[] {
       driver: 'dry-hole',
       hours: threePoint(0.01, 0.02, 0.04),
       skill: 'general',
-      after: ['spot-clean-holes', 'spot-protect', 'protect', 'protect-spot'],
+      after: ['spot-clean-holes', 'spot-protect', 'protect', 'protect-spot', ...takenOff],
     }),
     beside({
       code: 'dry-set-up',
@@ -222,7 +223,7 @@ function stripOperations(): readonly Operation[] {
       driver: 'slot-m',
       hours: threePoint(0.15, 0.3, 0.6),
       skill: 'laminator',
-      after: ['spot-protect', 'protect', 'protect-spot'],
+      after: ['spot-protect', 'protect', 'protect-spot', ...takenOff],
       gate: 'dry-deck',
       consumes: ['abrasive'],
     }),

@@ -8797,6 +8797,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "above-new-skin",
           "above-old-skin",
+          "close-leak",
           "dry-in-place",
           "edge-rail-off",
           "edge-rout-and-fill",
