@@ -141,7 +141,8 @@ function adviceOf(
 export const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 function restrictionOf(byClass: FindingClass, { fittings, condition }: FindingSubject): string {
-  if (condition === 'dry-sound') return 'Until it is closed, keep it taped over, and look under it after rain.';
+  if (condition === 'dry-sound')
+    return 'Until it is closed, keep it taped over, and look under it after rain.';
   const names = fittings.map(({ id }) => id).join(', ');
   switch (byClass) {
     case 'before-use':

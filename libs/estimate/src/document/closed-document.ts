@@ -92,9 +92,28 @@ const summaryOf = (work: ClosedJob): BodySummary => ({
   ...workAndMoney(work),
 });
 
+const fittingsIn = ({ record }: ClosedJob['job'], cards: ClosedJob['cards']): readonly FittingScope[] =>
+  (record.fittings ?? []).flatMap(({ id, kind, at }) => {
+    const card = cards.find((one) => one.id === id);
+    return card === undefined
+      ? []
+      : [
+          {
+            id,
+            kind,
+            at,
+            holes: card.fasteners,
+            where: 'near',
+            work: ['remove', 'pot', 'refit'],
+            isHighlyLoaded: card.referral !== undefined,
+          },
+        ];
+  });
+
 function scopeOf({ job, ladder, cards, plan }: ClosedJob): Scope {
   const { besides } = plan.quantities;
-  const isOverlayOff = besides['overlay-screwed-m2'] !== undefined || besides['overlay-glued-m2'] !== undefined;
+  const isOverlayOff =
+    besides['overlay-screwed-m2'] !== undefined || besides['overlay-glued-m2'] !== undefined;
   const { panel } = job.record;
   const zones = ladder.extent?.zones ?? [];
   const dug = ladder.combination.reduce((sum, { place }) => sum + place.badAreaM2, 0);
@@ -123,22 +142,7 @@ function scopeOf({ job, ladder, cards, plan }: ClosedJob): Scope {
     coreStaysAreaM2: 0,
     cutLengthM: 0,
     taperBandM2: 0,
-    fittings: (job.record.fittings ?? []).flatMap(({ id, kind, at }): readonly FittingScope[] => {
-      const card = cards.find((one) => one.id === id);
-      return card === undefined
-        ? []
-        : [
-            {
-              id,
-              kind,
-              at,
-              holes: card.fasteners,
-              where: 'near',
-              work: ['remove', 'pot', 'refit'],
-              isHighlyLoaded: card.referral !== undefined,
-            },
-          ];
-    }),
+    fittings: fittingsIn(job, cards),
     findings: [...measuredFindings(job.stated), ...(ladder.extent?.findings ?? [])],
     method: [{ choice: 'Method', value: ladder.chosen.method.title, reason: ladder.chosen.deciding.text }],
     included: [

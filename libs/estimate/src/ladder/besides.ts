@@ -40,10 +40,7 @@ const area = (meaning: string, valueM2: number, from: Figure): Figure<'m2'> =>
 const PAST_THE_CUT_M = 0.3;
 
 /** Area of overlay that comes off: the panel where paint follows, the opening and a hand past it where planks go back. */
-export function overlayBesides(
-  { record: { panel } }: Job,
-  { openedM2 }: Pick<Opened, 'openedM2'>,
-): Besides {
+export function overlayBesides({ record: { panel } }: Job, { openedM2 }: Pick<Opened, 'openedM2'>): Besides {
   const { overlay } = panel;
   if (!isTakenOff(overlay)) return {};
   const panelM2 = m2FromMm2(mm2(netAreaMm2(panel)));

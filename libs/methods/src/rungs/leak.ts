@@ -28,7 +28,11 @@ export const closeLeak = defineMethod({
   reach: 'spot',
   cutSide: 'none',
   skin: 'kept',
-  needs: ['where the water comes in', 'a plug beside it that is dry and pale', 'length of the crack or joint'],
+  needs: [
+    'where the water comes in',
+    'a plug beside it that is dry and pale',
+    'length of the crack or joint',
+  ],
   refusals: [refusedWithoutLeak],
   conditions: [damp],
   suits: () => ({
