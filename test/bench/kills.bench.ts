@@ -12,12 +12,14 @@ import { ownServer, type OwnServer } from './reliability/own-server.js';
  * is, as a power cut would. Afterwards everything that was acknowledged must be there once, and no answer may have been
  * another than an answer or "come back". Fails otherwise, and writes results/kills.md.
  *
- * Run:  npm run build && POSTGRES_BIN=/usr/lib/postgresql/15/bin node dist/test/bench/kills.bench.js [copies killed] [database killed]
+ * Run:  npm run build && POSTGRES_BIN=/usr/lib/postgresql/15/bin node dist/test/bench/kills.bench.js [copies killed] [database killed] [minutes]
+ *       No more is killed when the minutes are over, half of them for the copies; the table says how many kills there were.
  *       POSTGRES_UID names who runs the database where the bench runs as root.
  */
 const COPIES = 3;
 const COPY_KILLS = Number(process.argv[2] ?? 100);
 const DATABASE_KILLS = Number(process.argv[3] ?? 50);
+const MINUTES = Number(process.argv[4] ?? 10);
 const WRITERS = 4;
 const SEED = 20_261_129;
 const TARGET = 'test/bench/results/kills.md';
@@ -38,14 +40,29 @@ const pause = (ms: number): Promise<void> =>
 const started = (server: OwnServer, folder: string): Promise<RunningService> =>
   runService({ DATABASE_URL: server.url, DATA_DIR: folder, FIRST_KEY: TEST_KEY, LOG_LEVEL: 'info' });
 
+/** Whether the half of the time that one kind of kill has is over. */
+function halfOver(): () => boolean {
+  const until = Date.now() + MINUTES * 30_000;
+  return () => Date.now() >= until;
+}
+
+/** Copies end with the bench, however it ends. */
+function endingWithBench(copies: readonly RunningService[]): void {
+  process.on('exit', () => {
+    for (const { child } of copies) child.kill('SIGKILL');
+  });
+}
+
 async function killedCopies(server: OwnServer, folder: string): Promise<Run> {
   const random = randomStream(SEED);
   const copies = [await started(server, folder)];
+  endingWithBench(copies);
   while (copies.length < COPIES) copies.push(await started(server, folder));
+  const isOver = halfOver();
   const ledger = newLedger();
   const writers = writersOn(ledger, () => copies[Math.floor(COPIES * random())].url);
   const readyMs: number[] = [];
-  for (let kill = 0; kill < COPY_KILLS; kill += 1) {
+  for (let kill = 0; kill < COPY_KILLS && !isOver(); kill += 1) {
     await pause(100 + 900 * random());
     const place = Math.floor(COPIES * random());
     copies[place].child.kill('SIGKILL');
@@ -58,16 +75,18 @@ async function killedCopies(server: OwnServer, folder: string): Promise<Run> {
   await Promise.all(writers);
   const faults = await lostOrDoubled(ledger, copies[0].url);
   await stopped(copies);
-  return { what: `one of ${COPIES} copies killed`, kills: COPY_KILLS, ledger, faults, readyMs };
+  return { what: `one of ${COPIES} copies killed`, kills: readyMs.length, ledger, faults, readyMs };
 }
 
 async function killedDatabase(server: OwnServer, folder: string): Promise<Run> {
   const random = randomStream(SEED + 1);
   const copies = [await started(server, folder), await started(server, folder)];
+  endingWithBench(copies);
+  const isOver = halfOver();
   const ledger = newLedger();
   const writers = writersOn(ledger, () => copies[Math.floor(copies.length * random())].url);
   const readyMs: number[] = [];
-  for (let kill = 0; kill < DATABASE_KILLS; kill += 1) {
+  for (let kill = 0; kill < DATABASE_KILLS && !isOver(); kill += 1) {
     await pause(300 + 1200 * random());
     readyMs.push(await server.killAndStart());
   }
@@ -79,7 +98,7 @@ async function killedDatabase(server: OwnServer, folder: string): Promise<Run> {
     ...(await lostOrDoubled(ledger, copies[0].url)),
   ];
   await stopped(copies);
-  return { what: 'the database killed', kills: DATABASE_KILLS, ledger, faults, readyMs };
+  return { what: 'the database killed', kills: readyMs.length, ledger, faults, readyMs };
 }
 
 const writersOn = (ledger: Ledger, addressOf: () => string): readonly Promise<void>[] =>
@@ -101,6 +120,10 @@ function row({ what, kills, ledger: { acknowledged, wrong, askedAgain }, faults,
   return `| ${[what, ...counts, faults.length, wrong.length, `${(middle(readyMs) / 1000).toFixed(1)}`].join(' | ')} |`;
 }
 
+for (const signal of ['SIGINT', 'SIGTERM'] as const)
+  process.once(signal, () => {
+    process.exit(1);
+  });
 const bin = process.env.POSTGRES_BIN;
 if (bin === undefined) throw new Error('POSTGRES_BIN must name the folder of initdb and postgres');
 const uid = process.env.POSTGRES_UID === undefined ? undefined : Number(process.env.POSTGRES_UID);

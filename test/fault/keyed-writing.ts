@@ -29,6 +29,9 @@ const pause = (ms: number): Promise<void> =>
     setTimeout(resolve, ms);
   });
 
+/** Who hears nothing for so long asks again. */
+const LONGEST_ANSWER_MS = 60_000;
+
 /** A small square of deck, so that many are written before somebody dies; its reference is the key. */
 const smallJob = (key: string): object => ({
   reference: key,
@@ -82,6 +85,7 @@ async function posted({ key, kind }: Writing, address: string): Promise<Posted |
   try {
     const response = await fetch(address + (isEstimate ? '/v1/estimates' : '/v1/organisations'), {
       method: 'POST',
+      signal: AbortSignal.timeout(LONGEST_ANSWER_MS),
       headers: {
         ...headers,
         'idempotency-key': key,
@@ -99,13 +103,15 @@ async function posted({ key, kind }: Writing, address: string): Promise<Posted |
 /** What is not there, or there more than once, of all that was acknowledged. */
 export async function lostOrDoubled({ acknowledged }: Ledger, address: string): Promise<readonly string[]> {
   const names = await organisationNames(address);
+  const until = Date.now() + LONGEST_MS;
   const faults: string[] = [];
   for (const one of acknowledged) {
+    const ended = one.kind === 'later' ? await endOf(address + one.location, until) : 'answered';
     const count =
       one.kind === 'organisation'
         ? names.filter((name) => name === one.key).length
         : await estimatesOf(one, address);
-    if (count !== 1) faults.push(`${one.key} (${one.kind}) is there ${count} times`);
+    if (count !== 1) faults.push(`${one.key} (${one.kind}, ${ended}) is there ${count} times`);
   }
   return faults;
 }
@@ -128,21 +134,20 @@ interface Page<T> {
 }
 
 async function estimatesOf({ key, kind, location }: Acknowledged, address: string): Promise<number> {
-  if (kind === 'later') await doneAt(address + location);
-  else if ((await fetch(address + location, { headers })).status !== 200) return 0;
+  if (kind !== 'later' && (await fetch(address + location, { headers })).status !== 200) return 0;
   const { items } = await read<Page<unknown>>(`${address}/v1/estimates?reference=${key}`);
   return items.length;
 }
 
 const LONGEST_MS = 240_000;
 
-/** Waits until an operation has ended, however often it was taken over. */
-async function doneAt(operation: string): Promise<void> {
-  const until = Date.now() + LONGEST_MS;
-  while (Date.now() < until) {
+/** How an operation ended, however often it was taken over, or what it still is when the time that all of a run have is over. */
+async function endOf(operation: string, until: number): Promise<string> {
+  for (;;) {
     const response = await fetch(operation, { headers, redirect: 'manual' });
     const body = (await response.json().catch(() => ({}))) as { readonly status?: string };
-    if (body.status === 'done' || body.status === 'failed') return;
+    const status = body.status ?? `answered ${response.status}`;
+    if (status === 'done' || status === 'failed' || Date.now() >= until) return status;
     await pause(200);
   }
 }

@@ -28,6 +28,11 @@ export async function ownServer(bin: string, uid: number | undefined): Promise<O
   const place = { bin, folder, port: await freePort(), uid };
   await ended(run(place, 'initdb', ['-D', path.join(folder, 'data'), '-U', 'bench', '-A', 'trust', '-N']));
   let server = await started(place);
+  const endedWithBench = (): void => {
+    process.kill(-(server.pid ?? 0), 'SIGKILL');
+    rmSync(folder, { recursive: true, force: true });
+  };
+  process.on('exit', endedWithBench);
   return {
     url: `postgresql://bench@127.0.0.1:${place.port}/postgres`,
     killAndStart: async () => {
@@ -39,6 +44,7 @@ export async function ownServer(bin: string, uid: number | undefined): Promise<O
       return performance.now() - before;
     },
     remove: async () => {
+      process.off('exit', endedWithBench);
       const gone = ended(server);
       server.kill('SIGINT');
       await gone;

@@ -1,9 +1,11 @@
+import { setTimeout as delay } from 'node:timers/promises';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import { failureFacts, Log } from '../edge/log.js';
 import { documentOf } from '../edge/problem-filter.js';
 import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
+import { isOutage } from '../persistence/failures.js';
 import { Rounds } from '../persistence/rounds.js';
 import type { OperationProblem } from './long-operation.js';
 import { OperationsRepository, type Claim } from './operations.repository.js';
@@ -27,6 +29,12 @@ const LONGEST_MS = 120_000;
 const TRY_AGAIN_S = 5;
 /** Tasks of one copy at the same time; there are as many presses. */
 const AT_ONCE = 2;
+/** A copy that cannot write its answer for so long leaves the task to whoever comes after the lease. */
+const LONGEST_OUTAGE_MS = 60_000;
+const WRITE_AGAIN_MS = 250;
+
+/** What is to be written about a task. */
+type Settle = (operations: OperationsRepository) => Promise<void>;
 /** How often a copy looks for tasks that others left behind; its own begin at once. */
 const LOOK_EVERY_MS = 5000;
 
@@ -105,11 +113,26 @@ export class OperationWorker implements OnModuleDestroy {
     const alive = setInterval(() => {
       void this.renew(claim);
     }, SIGN_OF_LIFE_MS);
-    const settle = await this.outcomeOf(claim).finally(() => {
+    try {
+      await this.settled(await this.outcomeOf(claim));
+    } finally {
       clearInterval(alive);
-    });
-    await this.database.asWorker((tx) => settle(OperationsRepository.in(tx)));
+    }
     return true;
+  }
+
+  /** What has been worked out is written as soon as the database answers again: an outage is no fault of the task. */
+  private async settled(settle: Settle): Promise<void> {
+    const until = Date.now() + LONGEST_OUTAGE_MS;
+    for (;;) {
+      try {
+        await this.database.asWorker((tx) => settle(OperationsRepository.in(tx)));
+        return;
+      } catch (failure) {
+        if (!isOutage(failure) || this.rounds.stop.aborted || Date.now() > until) throw failure;
+        await delay(WRITE_AGAIN_MS);
+      }
+    }
   }
 
   /** One sign of life may be lost; the lease holds for three. */
@@ -122,7 +145,7 @@ export class OperationWorker implements OnModuleDestroy {
   }
 
   /** What is to be written about a task after it was tried. */
-  private async outcomeOf(claim: Claim): Promise<(operations: OperationsRepository) => Promise<void>> {
+  private async outcomeOf(claim: Claim): Promise<Settle> {
     const signal = AbortSignal.any([this.rounds.stop, AbortSignal.timeout(LONGEST_MS)]);
     try {
       const outcome = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
@@ -134,7 +157,8 @@ export class OperationWorker implements OnModuleDestroy {
         attempt: claim.attempt,
         ...failureFacts(failure),
       });
-      if (isBusy(failure)) return (operations) => operations.giveBack(claim, TRY_AGAIN_S * jitter());
+      if (isBusy(failure) || isOutage(failure))
+        return (operations) => operations.giveBack(claim, TRY_AGAIN_S * jitter());
       const isPassing = !(failure instanceof HttpProblem) || failure.kind === 'unavailable';
       if (isPassing && claim.attempt < MOST_ATTEMPTS)
         return (operations) => operations.postpone(claim, TRY_AGAIN_S * 2 ** (claim.attempt - 1) * jitter());

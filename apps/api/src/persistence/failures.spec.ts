@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
 import { QueryRunnerAlreadyReleasedError, QueryRunnerProviderAlreadyReleasedError } from 'typeorm';
 import { HttpProblem } from '../edge/problems.js';
-import { databaseFailure } from './failures.js';
+import { databaseFailure, isOutage } from './failures.js';
 
 test.each([
   ['a query runner taken away in mid-transaction', new QueryRunnerAlreadyReleasedError()],
@@ -27,3 +27,16 @@ test.each([['22021'], ['22P02'], ['22003'], ['22P05']])(
     });
   },
 );
+
+test('an outage is known from the failure itself and from what it was told as; a slow piece of work is none', () => {
+  const gone = Object.assign(new Error('terminating connection'), { code: '57P01' });
+  expect([gone, databaseFailure(gone), new QueryRunnerAlreadyReleasedError()].map(isOutage)).toEqual([
+    true,
+    true,
+    true,
+  ]);
+  const slow = new HttpProblem('unavailable', { detail: 'One piece of work may take 30 s.' });
+  expect([slow, databaseFailure(Object.assign(new Error('full'), { code: 'ENOSPC' }))].map(isOutage)).toEqual(
+    [false, false],
+  );
+});

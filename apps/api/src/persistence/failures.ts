@@ -1,10 +1,12 @@
 import { HttpProblem, unavailable } from '../edge/problems.js';
 
+const unreachable = /^(57P0[1-5]|08\d{3}|ECONNREFUSED|ECONNRESET|EPIPE|ENOENT|ETIMEDOUT)$/;
+
 /** Database errors that say "not now": worth trying again, and none of the caller's doing. */
 const passing: readonly (readonly [RegExp, string])[] = [
   [/^57014$/, 'The database took too long.'],
   [/^(53\d{3}|54\d{3})$/, 'The database has no room left.'],
-  [/^(57P0[1-5]|08\d{3}|ECONNREFUSED|ECONNRESET|EPIPE|ENOENT|ETIMEDOUT)$/, 'The database cannot be reached.'],
+  [unreachable, 'The database cannot be reached.'],
   [/^(40001|40P01|55P03)$/, 'The database was busy with a conflicting change.'],
   [/^(ENOSPC|58030)$/, 'The disk is full.'],
 ];
@@ -25,9 +27,17 @@ export function databaseFailure(failure: unknown): unknown {
   if (/^22/.test(code)) return unfitValue(failure);
   const words = passing.find(([pattern]) => pattern.test(code))?.[1];
   if (words !== undefined) return unavailable(words, failure);
-  if (failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name)))
-    return unavailable('The database cannot be reached.', failure);
+  if (isBrokenConnection(failure)) return unavailable('The database cannot be reached.', failure);
   return failure;
+}
+
+const isBrokenConnection = (failure: unknown): boolean =>
+  failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name));
+
+/** Whether the database was away, as it said itself or as that was told on. */
+export function isOutage(failure: unknown): boolean {
+  const told = failure instanceof HttpProblem ? failure.cause : failure;
+  return unreachable.test(sqlState(told)) || isBrokenConnection(told);
 }
 
 /** Data exceptions: what was asked holds a value that no column and no comparison takes. */
