@@ -1030,6 +1030,8 @@ export interface BondPressureSection {
     readonly needed: boolean;
     /** How far apart they may stand. */
     readonly spacingMm?: number;
+    /** How far the skin that stays reaches between supports without them; absent where it stands by itself. */
+    readonly spanMm?: number;
     /** Why they are needed or not. */
     readonly why: string;
   };

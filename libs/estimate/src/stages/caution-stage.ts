@@ -2,8 +2,7 @@ import { cautionsFor, type CautionContext } from '#lib/cautions';
 import { mixedFacts, recordFacts, usesSolvent, type Facts } from './caution-facts.js';
 import { coatingsOf } from './coatings.js';
 import { coreFoundBy, coreTakenOut } from './core-readings.js';
-import type { Caution, Check, Outline } from '../document/estimate-document.js';
-import { extentOfOutline } from '../job/outline-size.js';
+import type { Caution, Check } from '../document/estimate-document.js';
 import type { WorkedJob } from '../worked-job.js';
 
 /** What can hurt somebody or spoil this job: from its own materials, steps and conditions, the worst first. */
@@ -81,13 +80,7 @@ const deckFacts = (
   })),
   solidInserts: plan.fittings.filter(({ work }) => work.includes('insert')).length,
   taperFits: checks.every(({ code, verdict }) => !code.endsWith('taper-room') || verdict !== 'fails'),
-  innerSkinSpanMm: spanOf(plan.openings[0].area.outer),
+  innerSkinSpanMm: press.innerSkin.props.spanMm ?? 'unknown',
   innerSkinHasHoles: plan.fittings.some(({ where, holes }) => where === 'inside' && holes > 0),
   weightsKg: press.quantities.find(({ code }) => code === 'weights')?.value ?? 0,
 });
-
-/** Short side of the largest opening: what the skin that stays spans alone. */
-const spanOf = (outline: Outline): number => {
-  const { minX, minY, maxX, maxY } = extentOfOutline(outline);
-  return Math.min(maxX - minX, maxY - minY);
-};

@@ -26,6 +26,7 @@ export function pressSection({ job, press, scope, core }: Pressed): BondPressure
       needed: props.needed,
       why: props.why,
       ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),
+      ...(props.spanMm === undefined ? {} : { spanMm: props.spanMm }),
     },
     lines,
     pieces: press.method === undefined ? [] : core.section.pieces.map((piece) => pressedPiece(piece, press)),

@@ -15,6 +15,7 @@ import {
   roundCorners,
   rotatePoint,
   simplifyRing,
+  union,
   type CornerRadii,
   type Point,
   type Polygon,
@@ -23,6 +24,7 @@ import {
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
+import { withFewerCorners } from './fewer-corners.js';
 import { reachUnder } from './reach.js';
 import type { Rules } from './rules.js';
 import { hasShortEdge, withSawableEdges } from './saw-edges.js';
@@ -84,9 +86,9 @@ function forms(target: Region, ground: Ground): readonly Form[] {
       cover: intersection(regionOf(boxAlong(hull, angle)), regionOf(boxAlong(hull, angle + Math.PI / 4))),
     })),
     ...OUTLINE_TOLERANCES_MM.flatMap((tolerance) => [
-      ...straightCover('outline', whole, tolerance),
+      ...straightCover('outline', whole, tolerance, ground.rules),
       // Where every corner is one of the hull the outline is the hull.
-      ...(whole.length === hull.length ? [] : straightCover('hull', hull, tolerance)),
+      ...(whole.length === hull.length ? [] : straightCover('hull', hull, tolerance, ground.rules)),
     ]),
   ];
 }
@@ -104,8 +106,14 @@ function boxAlong(points: readonly Point[], angle: number): Ring {
   return rectangle(box.minX, box.minY, box.maxX, box.maxY).map((corner) => rotatePoint(corner, angle));
 }
 
-function straightCover(form: CutShape['form'], ring: Ring, toleranceMm: number): readonly Form[] {
-  const cover = offset(regionOf(simplifyRing(ring, toleranceMm)), toleranceMm, 'miter');
+function straightCover(
+  form: CutShape['form'],
+  ring: Ring,
+  toleranceMm: number,
+  rules: Rules,
+): readonly Form[] {
+  const straight = offset(regionOf(simplifyRing(ring, toleranceMm)), toleranceMm, 'miter');
+  const cover = straight.flatMap(({ outer, holes }) => regionOf(withFewerCorners(outer, rules), holes));
   const isCovering = areaMm2(difference(regionOf(ring), cover)) < 100;
   return isCovering ? [{ form, cover }] : [];
 }
@@ -114,7 +122,9 @@ function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: G
   const clippedCover = intersection(cover, ground.permitted);
   const isWhole = areaMm2(cover) - areaMm2(clippedCover) < 1;
   const inside = isWhole ? clippedCover : withoutTongues(clippedCover, seeds, ground);
-  const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && holdsSome(polygon, seeds));
+  const kept = inside
+    .filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && holdsSome(polygon, seeds))
+    .flatMap((polygon) => withRoomToWork(polygon, ground));
   const sharp = withSawableEdges(tidied(kept, ground.permitted), { seeds, ground });
   return sharp.length === 0 ? undefined : shapeOf(form, sharp, ground.rules);
 }
@@ -122,15 +132,37 @@ function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: G
 /** Narrower than this a part of an opening has no room for the corners at its end. */
 const TONGUE_MM = 50;
 
-/** Tongues beside a hatch or an edge are left out where the bad core under them can be reached from the rest. */
-function withoutTongues(inside: Region, seeds: Region, { permitted, rules }: Ground): Region {
+/** Tongues beside a hatch or an edge are left out where the bad core under them can be reached from the rest, else widened. */
+function withoutTongues(inside: Region, seeds: Region, ground: Ground): Region {
+  const { permitted, rules } = ground;
   const broad = intersection(
     offset(offset(inside, -TONGUE_MM / 2, 'miter'), TONGUE_MM / 2, 'miter'),
     permitted,
   );
   if (areaMm2(inside) - areaMm2(broad) < 1) return inside;
-  return reachUnder(difference(seeds, broad), broad) <= rules.undercutReachMm ? broad : inside;
+  if (reachUnder(difference(seeds, broad), broad) <= rules.undercutReachMm) return broad;
+  const tongues = difference(inside, broad).filter((part) => areaMm2([part]) > CORNER_MM2);
+  return broad.length === 0 ? inside : union(inside, ...tongues.map((part) => slotAlong(part, ground)));
 }
+
+/** What opening a shape and closing it again leaves of a corner. */
+const CORNER_MM2 = 500;
+
+/** A slit along an edge, through which no tool gets at the core beside it, is widened on the side where the deck may be cut. */
+const withRoomToWork = (polygon: Polygon, ground: Ground): Region =>
+  offset([polygon], -TONGUE_MM / 2, 'miter').length > 0 ? [polygon] : slotAlong(polygon, ground);
+
+/** Wide enough for a tool, and for two rounded corners at each end. */
+function slotAlong(slit: Polygon, { permitted, directions, rules }: Ground): Region {
+  const own = principalAxisRad([slit]);
+  const along = directions.find((direction) => quarterApart(direction, own) < SLIT_TURN_RAD) ?? own;
+  const growMm = Math.max(TONGUE_MM, 2 * rules.cornerRadiusMm);
+  const slot = intersection(offset(regionOf(boxAlong(slit.outer, along)), growMm, 'miter'), permitted);
+  return slot.filter((part) => areaMm2(intersection([part], [slit])) > 1);
+}
+
+/** A slit that runs this near to an edge's direction runs along the edge. */
+const SLIT_TURN_RAD = 0.35;
 
 /** A corner inside tells at once; only a polygon without one is clipped. */
 const holdsSome = (polygon: Polygon, seeds: Region): boolean =>

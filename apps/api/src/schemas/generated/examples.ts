@@ -807,7 +807,8 @@ export const recordedExamples: RecordedExamples = {
        "props": {
         "needed": true,
         "why": "alone the skin would sag more than 25 mm between supports 470 mm apart and cure so; 2.0 mm is allowed. Prop a board, shaped to the camber, before anything is cut",
-        "spacingMm": 200
+        "spacingMm": 200,
+        "spanMm": 470
        },
        "lines": [
         {
@@ -4180,7 +4181,8 @@ export const recordedExamples: RecordedExamples = {
        "props": {
         "needed": true,
         "why": "alone the skin would sag more than 25 mm between supports 470 mm apart and cure so; 2.0 mm is allowed. Prop a board, shaped to the camber, before anything is cut",
-        "spacingMm": 200
+        "spacingMm": 200,
+        "spanMm": 470
        },
        "lines": [
         {
@@ -5674,7 +5676,8 @@ export const recordedExamples: RecordedExamples = {
        "props": {
         "needed": true,
         "why": "alone the skin would sag more than 25 mm between supports 470 mm apart and cure so; 2.0 mm is allowed. Prop a board, shaped to the camber, before anything is cut",
-        "spacingMm": 200
+        "spacingMm": 200,
+        "spanMm": 470
        },
        "lines": [
         {

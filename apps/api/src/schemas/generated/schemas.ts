@@ -889,6 +889,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "number",
             "description": "How far apart they may stand."
           },
+          "spanMm": {
+            "type": "number",
+            "description": "How far the skin that stays reaches between supports without them; absent where it stands by itself."
+          },
           "why": {
             "type": "string",
             "description": "Why they are needed or not."
