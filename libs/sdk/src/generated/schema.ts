@@ -2468,6 +2468,8 @@ export type components = {
       readonly needed: boolean;
       /** How far apart they may stand. */
       readonly spacingMm?: number;
+      /** How far the skin that stays reaches between supports without them; absent where it stands by itself. */
+      readonly spanMm?: number;
       /** Fields of BondPressureSection in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["BondPressureSectionPropsUs"];
       /** Why they are needed or not. */
@@ -2476,6 +2478,7 @@ export type components = {
     /** Fields of BondPressureSection in US customary units, when `Accept-Units: us` was sent. */
     readonly BondPressureSectionPropsUs: {
       readonly spacingMm?: components["schemas"]["UsText"];
+      readonly spanMm?: components["schemas"]["UsText"];
     };
     /** Fields of BondPressureSection in US customary units, when `Accept-Units: us` was sent. */
     readonly BondPressureSectionUs: {

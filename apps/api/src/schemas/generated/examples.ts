@@ -1265,7 +1265,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3989.32",
+         "amount": "4003.64",
          "currency": "USD"
         }
        }
@@ -4639,7 +4639,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3989.32",
+         "amount": "4003.64",
          "currency": "USD"
         }
        }
@@ -6134,7 +6134,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3994.77",
+         "amount": "4011.13",
          "currency": "USD"
         }
        }
