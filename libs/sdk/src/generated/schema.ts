@@ -7377,7 +7377,7 @@ export type components = {
        * A rung of the ladder by name; without one the recommended rung is planned. One that does not fit is answered with the reason.
        * @enum {string}
        */
-      readonly rung?: "above-new-skin" | "above-old-skin" | "dry-in-place" | "edge-rail-off" | "edge-rout-and-fill" | "edge-wrap" | "from-below" | "inject" | "ream-and-pot" | "rebed" | "solid-spot" | "whole-panel";
+      readonly rung?: "above-new-skin" | "above-old-skin" | "close-leak" | "dry-in-place" | "edge-rail-off" | "edge-rout-and-fill" | "edge-wrap" | "from-below" | "inject" | "ream-and-pot" | "rebed" | "solid-spot" | "whole-panel";
       /**
        * Bond the lifted skin back, or laminate a new one.
        * @enum {string}

@@ -241,26 +241,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "rungs": [
        {
-        "rung": "rebed",
-        "title": "Re-bed the fitting",
+        "rung": "close-leak",
+        "title": "Stop the leak alone",
         "verdict": "unfit",
         "deciding": {
-         "code": "wet-plug",
-         "text": "the core here is wet and rotten, 0.18 m2 of it: new bedding would shut the water in",
-         "value": 0.176,
-         "limit": 0,
-         "unit": "m2",
-         "source": "METHODS-IN-PRINT",
-         "wouldFit": "a plug beside the hole that is dry and pale"
+         "code": "more-than-a-leak",
+         "text": "what is to be mended here is more than the way in of the water: that is stopped beside the repair",
+         "source": "COMMON-PRACTICE",
+         "wouldFit": "a crack, an open joint, a hatch or a chainplate that leaks over dry, sound core"
         },
         "conditions": [],
         "leavesUndone": [
-         "core farther from the hole was not seen: sound it again after a season"
+         "the place is faired, not painted: a painted or moulded deck is touched up beside it",
+         "core farther away was not seen: sound it again after a season"
         ],
         "stages": [
-         "fitting off",
-         "old bedding out",
-         "countersink"
+         "clean to sound laminate",
+         "grind or dig back",
+         "close or seal"
         ],
         "isRough": true
        }
@@ -1284,11 +1282,11 @@ export const recordedExamples: RecordedExamples = {
      "bibliography": [
       {
        "number": 1,
-       "key": "METHODS-IN-PRINT",
-       "title": "Owner logs, class sites, forums and professional logs on methods for soft cored decks, read as excerpts",
-       "body": "several",
+       "key": "COMMON-PRACTICE",
+       "title": "Common practice, no published source",
+       "body": "the trade",
        "year": "n.d.",
-       "readAs": "second-hand"
+       "readAs": "common-practice"
       }
      ]
     }
@@ -3060,8 +3058,10 @@ export const recordedExamples: RecordedExamples = {
       "eventId": "01900000-0000-7000-8000-000000000012",
       "type": "estimate.created",
       "status": "waiting",
-      "attempts": 0,
-      "nextAttemptAt": "2027-03-03T08:00:00.000Z"
+      "attempts": 1,
+      "nextAttemptAt": "2027-03-03T08:00:00.000Z",
+      "triedAt": "2027-03-03T08:00:00.000Z",
+      "lastFailure": "getaddrinfo ENOTFOUND shop.example"
      }
     ]
    }
@@ -3615,26 +3615,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "rungs": [
        {
-        "rung": "rebed",
-        "title": "Re-bed the fitting",
+        "rung": "close-leak",
+        "title": "Stop the leak alone",
         "verdict": "unfit",
         "deciding": {
-         "code": "wet-plug",
-         "text": "the core here is wet and rotten, 0.18 m2 of it: new bedding would shut the water in",
-         "value": 0.176,
-         "limit": 0,
-         "unit": "m2",
-         "source": "METHODS-IN-PRINT",
-         "wouldFit": "a plug beside the hole that is dry and pale"
+         "code": "more-than-a-leak",
+         "text": "what is to be mended here is more than the way in of the water: that is stopped beside the repair",
+         "source": "COMMON-PRACTICE",
+         "wouldFit": "a crack, an open joint, a hatch or a chainplate that leaks over dry, sound core"
         },
         "conditions": [],
         "leavesUndone": [
-         "core farther from the hole was not seen: sound it again after a season"
+         "the place is faired, not painted: a painted or moulded deck is touched up beside it",
+         "core farther away was not seen: sound it again after a season"
         ],
         "stages": [
-         "fitting off",
-         "old bedding out",
-         "countersink"
+         "clean to sound laminate",
+         "grind or dig back",
+         "close or seal"
         ],
         "isRough": true
        }
@@ -4658,11 +4656,11 @@ export const recordedExamples: RecordedExamples = {
      "bibliography": [
       {
        "number": 1,
-       "key": "METHODS-IN-PRINT",
-       "title": "Owner logs, class sites, forums and professional logs on methods for soft cored decks, read as excerpts",
-       "body": "several",
+       "key": "COMMON-PRACTICE",
+       "title": "Common practice, no published source",
+       "body": "the trade",
        "year": "n.d.",
-       "readAs": "second-hand"
+       "readAs": "common-practice"
       }
      ]
     }
@@ -5110,26 +5108,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "rungs": [
        {
-        "rung": "rebed",
-        "title": "Re-bed the fitting",
+        "rung": "close-leak",
+        "title": "Stop the leak alone",
         "verdict": "unfit",
         "deciding": {
-         "code": "wet-plug",
-         "text": "the core here is wet and rotten, 0.18 m2 of it: new bedding would shut the water in",
-         "value": 0.176,
-         "limit": 0,
-         "unit": "m2",
-         "source": "METHODS-IN-PRINT",
-         "wouldFit": "a plug beside the hole that is dry and pale"
+         "code": "more-than-a-leak",
+         "text": "what is to be mended here is more than the way in of the water: that is stopped beside the repair",
+         "source": "COMMON-PRACTICE",
+         "wouldFit": "a crack, an open joint, a hatch or a chainplate that leaks over dry, sound core"
         },
         "conditions": [],
         "leavesUndone": [
-         "core farther from the hole was not seen: sound it again after a season"
+         "the place is faired, not painted: a painted or moulded deck is touched up beside it",
+         "core farther away was not seen: sound it again after a season"
         ],
         "stages": [
-         "fitting off",
-         "old bedding out",
-         "countersink"
+         "clean to sound laminate",
+         "grind or dig back",
+         "close or seal"
         ],
         "isRough": true
        }
@@ -6153,11 +6149,11 @@ export const recordedExamples: RecordedExamples = {
      "bibliography": [
       {
        "number": 1,
-       "key": "METHODS-IN-PRINT",
-       "title": "Owner logs, class sites, forums and professional logs on methods for soft cored decks, read as excerpts",
-       "body": "several",
+       "key": "COMMON-PRACTICE",
+       "title": "Common practice, no published source",
+       "body": "the trade",
        "year": "n.d.",
-       "readAs": "second-hand"
+       "readAs": "common-practice"
       }
      ]
     }
@@ -8311,26 +8307,24 @@ export const recordedExamples: RecordedExamples = {
     },
     "rungs": [
      {
-      "rung": "rebed",
-      "title": "Re-bed the fitting",
+      "rung": "close-leak",
+      "title": "Stop the leak alone",
       "verdict": "unfit",
       "deciding": {
-       "code": "wet-plug",
-       "text": "the core here is wet and rotten, 0.18 m2 of it: new bedding would shut the water in",
-       "value": 0.176,
-       "limit": 0,
-       "unit": "m2",
-       "source": "METHODS-IN-PRINT",
-       "wouldFit": "a plug beside the hole that is dry and pale"
+       "code": "more-than-a-leak",
+       "text": "what is to be mended here is more than the way in of the water: that is stopped beside the repair",
+       "source": "COMMON-PRACTICE",
+       "wouldFit": "a crack, an open joint, a hatch or a chainplate that leaks over dry, sound core"
       },
       "conditions": [],
       "leavesUndone": [
-       "core farther from the hole was not seen: sound it again after a season"
+       "the place is faired, not painted: a painted or moulded deck is touched up beside it",
+       "core farther away was not seen: sound it again after a season"
       ],
       "stages": [
-       "fitting off",
-       "old bedding out",
-       "countersink"
+       "clean to sound laminate",
+       "grind or dig back",
+       "close or seal"
       ],
       "isRough": true
      }
@@ -11322,7 +11316,9 @@ export const recordedExamples: RecordedExamples = {
     "type": "estimate.created",
     "status": "waiting",
     "attempts": 0,
-    "nextAttemptAt": "2027-03-03T08:00:00.000Z"
+    "nextAttemptAt": "2027-03-03T08:00:00.000Z",
+    "triedAt": "2027-03-03T08:00:00.000Z",
+    "lastFailure": "getaddrinfo ENOTFOUND shop.example"
    }
   }
  },
