@@ -1,6 +1,9 @@
 # syntax=docker/dockerfile:1
 # The service, built from the lock file and run without root, without npm and without development packages.
 
+# Tags here, not digests: a digest is looked up where images are pulled, and a wrong one would be worse than none.
+# `apps/api/deployment/pin-images.sh` writes the digest of each tag into this file and docker-compose.yml; run it
+# before a release, and again for the security updates of the base image.
 FROM node:24-bookworm-slim AS build
 WORKDIR /build
 COPY package.json package-lock.json ./

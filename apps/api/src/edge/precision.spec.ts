@@ -6,6 +6,7 @@ describe('the precision of what was worked out', () => {
   test.each([
     [{ labourH: 42.688287750544404 }, { labourH: 42.69 }],
     [{ labourH: { p10: 51.354342, p90: 82.1096136 } }, { labourH: { p10: 51.35, p90: 82.11 } }],
+    [{ hours: { low: 0.660007, mean: 1.10001 } }, { hours: { low: 0.66, mean: 1.1 } }],
     [{ thicknessMm: 12.7 }, { thicknessMm: 12.7 }],
     [{ areaM2: 0.450515442 }, { areaM2: 0.4505 }],
     [{ wasteM2: 0.000042345 }, { wasteM2: 0.0000423 }],

@@ -50,12 +50,17 @@ const isPlain = (value: object): boolean => {
 };
 
 const unitOf = (owner: Readonly<Record<string, unknown>>, name: string): string | undefined =>
-  unitOfField(name) ?? timeUnitOf(name) ?? statedUnit(owner, name);
+  unitOfField(name) ?? timeUnitOf(name) ?? hoursOf(owner, name) ?? statedUnit(owner, name);
+
+/** Hours are a number or a range of them; a list of that name holds what the hours of a day are like. */
+const hoursOf = (owner: Readonly<Record<string, unknown>>, name: string): string | undefined =>
+  name === 'hours' && !Array.isArray(owner[name]) ? 'h' : undefined;
 
 const timeUnitOf = (name: string): string | undefined =>
   /[a-z0-9]H$/.test(name) ? 'h' : /(?:Days|^days)$/.test(name) ? 'd' : undefined;
 
-function rounded(value: number, unit: string | undefined): number {
+/** A number in the precision of its unit. */
+export function rounded(value: number, unit: string | undefined): number {
   if (!Number.isFinite(value) || Number.isInteger(value)) return value;
   const decimals = unit === undefined ? undefined : decimalsByUnit[unit];
   const digits = decimals === undefined ? OTHER_DIGITS : LEAST_DIGITS;

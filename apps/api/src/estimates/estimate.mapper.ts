@@ -3,6 +3,7 @@ import { Defect } from '#lib/kernel';
 import { findCurrency, type MoneyJson } from '#lib/money';
 import type { DefectRecord } from '#lib/estimate';
 import type { ClientSecret } from '../access/holders.js';
+import { rounded } from '../edge/precision.js';
 import type { EstimateRow } from './estimate.entity.js';
 import type { WrittenEstimate } from './estimating.js';
 import type { EstimateSummary, RevisionMark, StoredEstimate } from './stored-estimate.js';
@@ -86,7 +87,7 @@ export const summaryOfRow = (row: SummaryRow): EstimateSummary => ({
   total: moneyOf(row.totalAmount, row.currency),
   totalP10: moneyOf(row.totalP10Amount, row.currency),
   totalP90: moneyOf(row.totalP90Amount, row.currency),
-  labourH: row.labourH,
+  labourH: rounded(row.labourH, 'h'),
   verdict: row.verdict,
   engineVersion: row.engineVersion,
   edition: row.edition,

@@ -951,10 +951,10 @@ export const recordedExamples: RecordedExamples = {
        "depreciable": false,
        "taxGroup": "labour",
        "hours": {
-        "low": 0.660007,
-        "likely": 0.99001,
-        "high": 1.65002,
-        "mean": 1.10001
+        "low": 0.66,
+        "likely": 0.99,
+        "high": 1.65,
+        "mean": 1.1
        }
       }
      ],
@@ -2042,7 +2042,7 @@ export const recordedExamples: RecordedExamples = {
        "amount": "4892.17",
        "currency": "USD"
       },
-      "labourH": 31.716524537481565,
+      "labourH": 31.72,
       "verdict": "restored",
       "engineVersion": "0.1.0",
       "edition": "shipped-b783fe44"
@@ -4325,10 +4325,10 @@ export const recordedExamples: RecordedExamples = {
        "depreciable": false,
        "taxGroup": "labour",
        "hours": {
-        "low": 0.660007,
-        "likely": 0.99001,
-        "high": 1.65002,
-        "mean": 1.10001
+        "low": 0.66,
+        "likely": 0.99,
+        "high": 1.65,
+        "mean": 1.1
        }
       }
      ],
@@ -5818,10 +5818,10 @@ export const recordedExamples: RecordedExamples = {
        "depreciable": false,
        "taxGroup": "labour",
        "hours": {
-        "low": 0.660007,
-        "likely": 0.99001,
-        "high": 1.65002,
-        "mean": 1.10001
+        "low": 0.66,
+        "likely": 0.99,
+        "high": 1.65,
+        "mean": 1.1
        }
       }
      ],
@@ -7243,7 +7243,7 @@ export const recordedExamples: RecordedExamples = {
      "division": {
       "largestPieceM2": 0.45,
       "limitedBy": "nothing",
-      "hours": 0.319408,
+      "hours": 0.32,
       "choices": [
        {
         "largestPieceM2": 0.45,
@@ -7283,7 +7283,7 @@ export const recordedExamples: RecordedExamples = {
       {
        "pieces": 1,
        "sheetCost": 744200,
-       "hours": 0.319408
+       "hours": 0.32
       }
      ],
      "chosen": 0,
