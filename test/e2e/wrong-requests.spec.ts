@@ -152,7 +152,13 @@ const others: readonly Wrong[] = [
 
 const catalogue: readonly Wrong[] = [
   wrong('a change without a draft', 'POST', '/v1/sources', {}),
-  wrong('a change to what is published', 'POST', '/v1/sources?edition={current}', {}),
+  wrong('a change to what is published', 'POST', '/v1/sources?edition={current}', {
+    key: 'INVENTED-2027',
+    title: 'Invented tables',
+    body: 'Nobody',
+    year: '2027',
+    readAs: 'memory',
+  }),
   wrong('a draft of a code that is none', 'POST', '/v1/editions', { code: 'Spring 2027' }),
   wrong('a draft of nothing known', 'POST', '/v1/editions', { code: 'later', basedOn: 'never' }),
   wrong('a publication without saying of what version', 'POST', '/v1/editions/draft/publication'),

@@ -66,7 +66,13 @@ export const askText = <const O extends Maybe<string> = undefined>(
 };
 
 function textFaults(said: unknown, at: string, { atLeast, atMost, form }: TextLimits): readonly Problem[] {
-  if (!isText(said)) return [problem('not-text', at, { value: String(said) })];
+  if (!isText(said))
+    return [
+      problem('not-text', at, {
+        value: String(said),
+        expected: form?.words ?? `text of ${atLeast} to ${atMost} characters`,
+      }),
+    ];
   if (said.length < atLeast || said.length > atMost)
     return [problem('text-length', at, { count: said.length, range: `${atLeast} to ${atMost} characters` })];
   return form === undefined || form.pattern.test(said)

@@ -9,8 +9,16 @@ import { calendarText, iCalendarQuestions } from './icalendar.js';
 /** A calendar by the codes of a catalogue. */
 export const jobCalendarQuestions = {
   ...calendarQuestions,
-  resin: askCode({ meaning: 'resin', example: 'resin-epoxy-5to1' }),
-  hardener: askCode({ meaning: 'hardener', example: 'medium' }),
+  resin: askCode({
+    meaning: 'resin',
+    description: 'Code of the resin system of the catalogue that is used.',
+    example: 'resin-epoxy-5to1',
+  }),
+  hardener: askCode({
+    meaning: 'hardener',
+    description: 'Code of the hardener that is mixed in; it sets how fast all cures.',
+    example: 'medium',
+  }),
   coating: askCode({
     meaning: 'coating',
     description: 'Code of the coating whose limits count for paint.',

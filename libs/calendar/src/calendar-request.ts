@@ -33,12 +33,13 @@ import { dryingCores } from './waits.js';
 const manHours = { unit: 'h', range: { from: 0, upTo: 10_000 } } as const;
 
 export const threePointQuestions = {
-  low: ask({ meaning: 'least', ...manHours }),
+  low: ask({ meaning: 'least', description: 'Least that it may come to.', ...manHours }),
   likely: ask({
     meaning: 'likely',
+    description: 'What it most likely comes to.',
     ...manHours,
   }),
-  high: ask({ meaning: 'most', ...manHours }),
+  high: ask({ meaning: 'most', description: 'Most that it may come to.', ...manHours }),
 };
 
 const codes = { least: 0, most: 60, of: askText({ meaning: 'code of an operation', atMost: 80 }) } as const;
@@ -71,6 +72,7 @@ export const customOperationQuestions = {
   }),
   gate: askWhich({
     meaning: 'weather gate',
+    description: 'What the weather must be for the operation.',
     choices: gateKinds,
     otherwise: 'unknown',
   }),
@@ -111,6 +113,7 @@ export const calendarCrewQuestions = {
   }),
   workingDays: askSome({
     meaning: 'working days',
+    description: 'Days of the week on which the crew works.',
     choices: weekdays,
     least: 1,
     most: 7,
@@ -207,6 +210,7 @@ export const calendarQuestions = {
   }),
   forecast: askPart({
     meaning: 'forecast',
+    description: 'Weather of the place hour by hour; it says when the weather lets work be done.',
     of: forecastQuestions,
     otherwise: 'unknown',
   }),

@@ -209,6 +209,6 @@ export interface TaxGroup {
   readonly code: string;
   /** Name of the tax. */
   readonly name: string;
-  /** Exact decimal text. */
+  /** Rate in percent, as exact decimal text. */
   readonly percent: string;
 }

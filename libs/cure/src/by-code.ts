@@ -32,8 +32,16 @@ export const weatherStepQuestions = {
 export type WeatherStepByCode = AnswersTo<typeof weatherStepQuestions>;
 
 export const curePlanQuestions = {
-  resin: askCode({ meaning: 'resin', example: 'resin-epoxy-5to1' }),
-  hardener: askCode({ meaning: 'hardener', example: 'medium' }),
+  resin: askCode({
+    meaning: 'resin',
+    description: 'Code of the resin system of the catalogue that is used.',
+    example: 'resin-epoxy-5to1',
+  }),
+  hardener: askCode({
+    meaning: 'hardener',
+    description: 'Code of the hardener that is mixed in; it sets how fast all cures.',
+    example: 'medium',
+  }),
   temperature: askPart({
     meaning: 'temperature',
     of: cureTemperatureQuestions,

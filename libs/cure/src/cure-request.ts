@@ -15,16 +15,19 @@ export const cureTemperatureQuestions = {
   }),
   dayC: ask({
     meaning: 'deck by day',
+    description: 'Temperature of the deck by day, where it swings between day and night.',
     ...deckRange,
     otherwise: 'unknown',
   }),
   nightC: ask({
     meaning: 'deck by night',
+    description: 'Temperature of the deck by night, where it swings between day and night.',
     ...deckRange,
     otherwise: 'unknown',
   }),
   forecast: askPart({
     meaning: 'forecast',
+    description: 'Weather of the place hour by hour; it says when the weather lets work be done.',
     of: forecastQuestions,
     otherwise: 'unknown',
   }),

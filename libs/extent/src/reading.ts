@@ -7,7 +7,7 @@ export type HammerSound = 'sharp' | 'dull' | 'void';
 export type PlugCondition = 'dry-sound' | 'damp-sound' | 'wet-bonded' | 'rotten' | 'debonded-dry';
 
 interface ReadingAt {
-  /** Where it was tapped, [xMm, yMm]. */
+  /** Where it was taken, [xMm, yMm]. */
   readonly at: Place;
   /** True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
   readonly isUnreliable?: boolean;

@@ -22,7 +22,7 @@ export const problemWords = {
   },
   'not-one-of': {
     title: 'A value is not among the choices',
-    detail: '{field} is {value}; it must be one of {choices}.',
+    detail: '{field} is {value}{nearest}; it must be one of {choices}.',
   },
   'missing': {
     title: 'A required value is missing',
@@ -34,7 +34,8 @@ export const problemWords = {
   },
   'unknown-code': {
     title: 'A code is not in the catalogue',
-    detail: '{field} is {value}, which is not a {kind} in this edition of the catalogue; known: {known}.',
+    detail:
+      '{field} is {value}, which is not a {kind} in this edition of the catalogue{nearest}; known: {known}.',
   },
   'duplicate': {
     title: 'Two entries share a name',
@@ -104,7 +105,7 @@ export const problemWords = {
   },
   'not-text': {
     title: 'A text was expected',
-    detail: '{field} must be text; it is {value}.',
+    detail: '{field} must be {expected}; it is {value}.',
   },
   'text-length': {
     title: 'A text is too short or too long',

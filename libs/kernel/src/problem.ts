@@ -1,3 +1,4 @@
+import { didYouMean } from './nearest.js';
 import { problemWords } from './problem-words.js';
 
 /** Codes are promises to callers: they are added, never renamed or reused. */
@@ -41,9 +42,17 @@ export const titleOf = (found: Problem): string => problemWords[found.code].titl
 
 /** One sentence that says what is wrong and what would be right. */
 export const detailOf = (found: Problem): string =>
-  problemWords[found.code].detail.replace(/\{(\w+)\}/g, (_, name: string) =>
-    name === 'field' ? fieldName(found.at) : factInWords(found.facts[name]),
-  );
+  problemWords[found.code].detail.replace(/\{(\w+)\}/g, (_, name: string) => {
+    if (name === 'field') return fieldName(found.at);
+    return name === 'nearest' ? nearestChoice(found.facts) : factInWords(found.facts[name]);
+  });
+
+/** Of words that were to choose from, the one that was meant most likely; nothing where none is near. */
+function nearestChoice({ value, known, choices }: Problem['facts']): string {
+  const listed = known ?? choices;
+  if (typeof value !== 'string' || typeof listed !== 'string') return '';
+  return didYouMean(value.replace(/^"|"$/g, ''), listed.split(', '));
+}
 
 /** A number that was converted from another unit has more digits than anybody gave. */
 const factInWords = (fact: Fact | undefined): string =>
@@ -51,4 +60,4 @@ const factInWords = (fact: Fact | undefined): string =>
     ? String(Number(fact.toPrecision(6)))
     : String(fact ?? '(not stated)');
 
-const fieldName = (at: string): string => (at === '' ? 'the document' : at.slice(1).replaceAll('/', '.'));
+const fieldName = (at: string): string => (at === '' ? 'the body' : at.slice(1).replaceAll('/', '.'));

@@ -53,11 +53,13 @@ export const pressedSkinQuestions = {
 export const pressedCamberQuestions = {
   radiusMm: ask({
     meaning: 'radius',
+    description: 'Radius of the curve that the core is pressed to.',
     unit: 'mm',
     range: { from: 100, upTo: 1_000_000 },
   }),
   pieceLengthMm: ask({
     meaning: 'piece length',
+    description: 'Length of a piece along the curve.',
     unit: 'mm',
     range: { from: 10, upTo: 5000 },
   }),
@@ -69,6 +71,7 @@ export const pressedCamberQuestions = {
   }),
   modulusMPa: ask({
     meaning: 'modulus',
+    description: "Young's modulus of the core as it bends.",
     unit: 'MPa',
     range: { above: 0, upTo: 20_000 },
   }),
@@ -129,6 +132,7 @@ export const battensQuestions = {
   }),
   spacingMm: ask({
     meaning: 'spacing',
+    description: 'Distance from the middle of one to the middle of the next.',
     unit: 'mm',
     range: { from: 10, upTo: 1000 },
     otherwise: 'unknown',
@@ -176,6 +180,7 @@ export const vacuumQuestions = {
   }),
   bagVolumeL: ask({
     meaning: 'bag volume',
+    description: 'Air in bag and hoses before it is pumped out.',
     unit: 'l',
     range: { above: 0, upTo: 10_000 },
     otherwise: 'unknown',
@@ -189,6 +194,7 @@ export const vacuumQuestions = {
   }),
   dropMinutes: ask({
     meaning: 'drop minutes',
+    description: 'Minutes over which the gauge was watched with the pump shut off.',
     unit: 'min',
     range: { above: 0, upTo: 600 },
     otherwise: 'unknown',
@@ -205,6 +211,7 @@ export const bondPressureQuestions = {
   }),
   lengthMm: ask({
     meaning: 'length',
+    description: 'Length of the bedded area, fore and aft.',
     unit: 'mm',
     range: { above: 0, upTo: 20_000 },
     example: 1000,
@@ -218,6 +225,7 @@ export const bondPressureQuestions = {
   }),
   perimeterM: ask({
     meaning: 'perimeter',
+    description: 'Edge of the bedded area all round, along which a bag is sealed.',
     unit: 'm',
     range: { above: 0, upTo: 200 },
     otherwise: 'unknown',
@@ -250,6 +258,7 @@ export const bondPressureQuestions = {
   }),
   slopeDeg: ask({
     meaning: 'slope',
+    description: 'Slope of the deck where it is bedded; weights slide on a steep one.',
     unit: 'degrees',
     range: { from: 0, upTo: 60 },
     otherwise: 'unknown',

@@ -22,6 +22,7 @@ export const batchQuestions = {
   }),
   people: ask({
     meaning: 'people',
+    description: 'People who mix and spread at the same time.',
     unit: '1',
     range: { from: 1, upTo: 50 },
     isWhole: true,

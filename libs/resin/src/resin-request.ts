@@ -136,6 +136,7 @@ export const resinStepQuestions = {
   }),
   plies: askList({
     meaning: 'plies',
+    description: 'Plies that the step wets out.',
     of: plyToWetQuestions,
     least: 1,
     most: 200,

@@ -5,9 +5,9 @@ import { catalogueTables, type CatalogueTable } from './catalogue-rows.js';
 export interface EntryField {
   /** JSON pointer below the entry; packs of a price list by their SKU. */
   readonly at: string;
-  /** Absent where there was nothing. */
+  /** Value before the change; absent where there was nothing. */
   readonly before?: unknown;
-  /** Absent where nothing is left. */
+  /** Value after the change; absent where nothing is left. */
   readonly after?: unknown;
 }
 

@@ -136,6 +136,9 @@ const wordsOf = ({ one }: Resource): string =>
     .trim()
     .toLowerCase();
 
+/** In the plural, as the address has it. */
+const allOf = ({ path }: Resource): string => path.replace('-', ' ');
+
 export const DraftQuery = (): MethodDecorator =>
   applyDecorators(
     ReadsQuery(),
@@ -151,11 +154,11 @@ const listSchema = (resource: Resource) => ({
   type: 'object',
   required: ['edition', 'items'],
   properties: {
-    edition: { type: 'string', description: `Edition that holds each ${wordsOf(resource)} listed.` },
+    edition: { type: 'string', description: `Code of the edition that holds these ${allOf(resource)}.` },
     items: {
       type: 'array',
       items: documentSchema(resource),
-      description: `Each ${wordsOf(resource)}.`,
+      description: `All ${allOf(resource)} of the edition that were asked for, by code.`,
     },
   },
 });
@@ -353,7 +356,7 @@ function importControllers(resource: Resource): readonly Type[] {
             format: 'int32',
             minimum: 0,
             maximum: LONGEST_LIST,
-            description: `Rows that were taken, each a ${wordsOf(resource)}.`,
+            description: `Rows of ${allOf(resource)} that were taken.`,
           },
         },
       },

@@ -13,7 +13,7 @@ import { StockRepository, type Count } from './stock.repository.js';
 export interface StockCount {
   /** Pack that was counted. */
   readonly sku: string;
-  /** Whole packs. */
+  /** Whole packs that could be sold when they were counted. */
   readonly packs: number;
   /** RFC 3339 instant at which it was counted. */
   readonly countedAt: string;

@@ -19,7 +19,7 @@ export class DtoPipe implements PipeTransform {
 
 const notAnObject = (type: DtoClass, value: unknown): Problem =>
   value === undefined
-    ? problem('missing', '', { expected: `a body, as JSON: an object${withFields(type)}` })
+    ? problem('missing', '', { expected: `JSON: an object${withFields(type)}` })
     : problem('not-an-object', '', { value: shownValue(value) });
 
 const queryProblem = (problems: readonly Problem[]): HttpProblem =>

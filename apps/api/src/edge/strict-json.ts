@@ -48,11 +48,9 @@ function syntaxFault(text: string, fault: unknown): Problem {
   const offset = firstFault(text);
   const path = offset > 20_000 ? [] : getLocation(text, offset).path.filter((key) => key !== '');
   const lines = text.slice(0, offset).split('\n');
-  return problem('malformed-json', pointer('', ...path), {
-    why: syntaxWords(text, offset),
-    line: lines.length,
-    column: (lines.at(-1) ?? '').length + 1,
-  });
+  const [line, column] = [lines.length, (lines.at(-1) ?? '').length + 1];
+  const why = `at line ${line}, column ${column}, ${syntaxWords(text, offset)}`;
+  return problem('malformed-json', pointer('', ...path), { why, line, column });
 }
 
 function firstFault(text: string): number {
@@ -76,7 +74,7 @@ const syntaxWords = (text: string, offset: number): string => {
   const near = JSON.stringify(rest.toWellFormed());
   return /^-?(NaN|Infinity)/.test(rest)
     ? `${near} does not begin a JSON number`
-    : `it cannot be read at ${near}`;
+    : `something is missing before ${near}, or stands there that should not`;
 };
 
 const isDeep = (text: string): boolean => (text.match(/[[{]/g)?.length ?? 0) > 2000;

@@ -29,7 +29,7 @@ export interface Comparison {
   readonly lines: readonly LineChange[];
   /** Changed sections, then every step from the sum of the lines to the sum with tax. */
   readonly totals: readonly TotalChange[];
-  /** Without tax. */
+  /** Later net sum less the earlier, without tax. */
   readonly difference: MoneyJson;
   /** Of the amount without tax before; absent when that was nothing. */
   readonly shareOfBefore?: number;

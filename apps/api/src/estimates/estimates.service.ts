@@ -110,7 +110,9 @@ export class EstimatesService {
     );
     const figure = derivationOf(kept ?? (await this.derivedAgain(caller, id)), code);
     if (figure === undefined)
-      throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
+      throw new HttpProblem('not-found', {
+        detail: `Nothing in estimate ${id} is derived under ${JSON.stringify(code.slice(0, 80))}; ask with the code of a line, with "check:" and the code of a check, or with "quantity:" and that of a quantity.`,
+      });
     return { code, figure };
   }
 

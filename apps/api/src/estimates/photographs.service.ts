@@ -18,7 +18,7 @@ import { PhotographsRepository, type NewPhotograph, type PhotographNote } from '
 
 /** A photograph of the deck, without its picture. */
 export interface DeckPhotograph {
-  /** As on the plan. */
+  /** Number that the photograph has on the plan and in the report, from 1. */
   readonly number: number;
   /** Words under the photograph in the report. */
   readonly caption: string;
@@ -39,7 +39,7 @@ export interface DeckPhotograph {
 }
 
 export interface PhotographList {
-  /** By number. */
+  /** Photographs of the estimate, by their number. */
   readonly items: readonly DeckPhotograph[];
 }
 

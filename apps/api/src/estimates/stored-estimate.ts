@@ -24,7 +24,7 @@ export interface StoredEstimate {
 export interface RevisionMark {
   /** The first estimate of this line of revisions. */
   readonly rootId: string;
-  /** 0 for the first. */
+  /** Number of the revision; 0 for the first estimate of the job. */
   readonly number: number;
   /** Why this revision was made; absent for the first estimate. */
   readonly reason?: string;
@@ -97,7 +97,7 @@ export interface EstimateCalendar {
   readonly revision: RevisionMark;
   /** Tasks, waits and milestones. */
   readonly calendar: CalendarSection;
-  /** Only with a forecast. */
+  /** Windows of the weather for each step; absent without a forecast. */
   readonly weather?: WeatherSection;
   /** The work, the waits and the holds of the day that was asked for, or what comes next. */
   readonly day?: {

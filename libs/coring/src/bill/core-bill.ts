@@ -53,9 +53,9 @@ export interface CoreBill {
   readonly netArea: Figure<'m2'>;
   /** Area of the sheets bought. */
   readonly boughtArea: Figure<'m2'>;
-  /** Absent where no core is bought. */
+  /** Share of the bought area that goes to waste, 0 to 1; absent where no core is bought. */
   readonly wasteFraction?: Figure<'1'>;
-  /** 0 where no core is bought. */
+  /** Share of the bought area that becomes pieces, 0 to 1; 0 where no core is bought. */
   readonly utilisation: number;
   /** Where the bought area goes. */
   readonly waste: SheetUse;

@@ -12,7 +12,7 @@ export interface MosaicDivision {
   readonly limitedBy: 'nothing' | 'bed' | 'sheet' | 'camber' | 'lip';
   /** To cut, fit and bed, and to mend hollows. */
   readonly hours: number;
-  /** Largest pieces first. */
+  /** Divisions that were looked at, the largest pieces first. */
   readonly choices: readonly DivisionChoice[];
   /** Why the core is cut into this many pieces. */
   readonly words: string;
@@ -23,7 +23,7 @@ export interface DivisionChoice {
   readonly largestPieceM2: number;
   /** Pieces of this division. */
   readonly pieces: number;
-  /** To cut, fit and bed. */
+  /** Hours to cut, fit and bed the pieces of this division. */
   readonly workH: number;
   /** Expected for air shut in under large pieces. */
   readonly airH: number;

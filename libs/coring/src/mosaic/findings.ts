@@ -7,7 +7,7 @@ export interface MosaicFinding {
     'cannot-be-slid-in' | 'order-not-proven' | 'joint-on-support' | 'filled-solid' | 'much-filled-solid';
   /** The opening it is about; absent when it is about all of them. */
   readonly opening?: string;
-  /** It in a sentence. */
+  /** The finding in a sentence. */
   readonly words: string;
 }
 

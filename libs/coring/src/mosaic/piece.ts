@@ -23,9 +23,9 @@ export interface CorePiece {
   readonly label: string;
   /** Opening that the piece lies in. */
   readonly opening: string;
-  /** 1 lies on the inner skin. */
+  /** Layer of the stack that the piece belongs to; 1 lies on the inner skin. */
   readonly layer: number;
-  /** Over all openings. */
+  /** Place in the order of bedding over all openings, from 1. */
   readonly beddingOrder: number;
   /** What is bedded in one go; counted from 1 in each layer of an opening. */
   readonly bay: number;

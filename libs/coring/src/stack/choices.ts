@@ -2,7 +2,7 @@ import type { RuleFigures } from './rules.js';
 
 /** One way to fill the cavity from stock. */
 export interface StackChoice {
-  /** From the inner skin up. */
+  /** Thickness of each layer, from the inner skin up. */
   readonly layersMm: readonly number[];
   /** Bond line that this choice needs under each layer. */
   readonly bondLineMm: number;

@@ -37,7 +37,7 @@ export interface StackPlan {
   readonly wetLine: Figure<'mm'>;
   /** Height of the new stack with its bond lines. */
   readonly height: Figure<'mm'>;
-  /** Positive stands proud. */
+  /** Height of the new stack less the cavity: positive stands proud of the old deck, negative lies below it. */
   readonly flush: Figure<'mm'>;
   /** Whether the new stack comes out flush with the old core. */
   readonly check: StackCheck;

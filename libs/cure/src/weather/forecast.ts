@@ -20,6 +20,7 @@ export const forecastHourQuestions = {
   }),
   temperatureC: ask({
     meaning: 'temperature',
+    description: 'Temperature of the air in that hour.',
     unit: 'degC',
     range: { from: -40, upTo: 55 },
   }),
@@ -31,12 +32,14 @@ export const forecastHourQuestions = {
   }),
   windMPerS: ask({
     meaning: 'wind',
+    description: 'Mean wind in that hour.',
     unit: 'm/s',
     range: { from: 0, upTo: 120 },
     otherwise: 'unknown',
   }),
   rainMm: ask({
     meaning: 'rain',
+    description: 'Rain that falls in that hour.',
     unit: 'mm',
     range: { from: 0, upTo: 300 },
     otherwise: 'unknown',

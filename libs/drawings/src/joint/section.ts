@@ -26,7 +26,7 @@ export interface SectionInput {
   }[];
   readonly taperRatio: number;
   readonly taperWidthMm: number;
-  /** From the core outwards. */
+  /** Plies of the schedule, from the core outwards. */
   readonly plies: readonly {
     readonly order: number;
     readonly materialName: string;

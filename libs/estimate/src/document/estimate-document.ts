@@ -97,7 +97,7 @@ export interface FindingSubject {
   readonly condition: string;
   /** Area that the finding is about. */
   readonly areaM2: number;
-  /** From the aft edge of the panel. */
+  /** Distance of the finding from the aft edge of the panel, nearest and farthest. */
   readonly fromAftMm?: readonly [number, number];
   /** Fittings at the finding. */
   readonly fittings: readonly {
@@ -622,7 +622,7 @@ export interface CorePiece {
   readonly opening: string;
   /** What is bedded in one go; counted from 1 in each layer of an opening. */
   readonly bay: number;
-  /** In deck coordinates. */
+  /** Edge of it in the deck plane, points [xMm, yMm] in order. */
   readonly outline: Outline;
   /** What is cut out of the piece. */
   readonly holes: readonly Outline[];
@@ -630,7 +630,7 @@ export interface CorePiece {
   readonly thicknessMm: number;
   /** Whether the piece is plain or scored. */
   readonly form: 'plain' | 'scored';
-  /** 1 lies on the inner skin. */
+  /** Layer of the stack that the piece belongs to; 1 lies on the inner skin. */
   readonly layer: number;
   /** Area of the cut piece. */
   readonly areaM2: number;
@@ -648,7 +648,7 @@ export interface CoreSolidFill {
   readonly opening: string;
   /** Paste, laminate or a strip of dense core. */
   readonly kind: 'paste' | 'solid-laminate' | 'high-density-strip';
-  /** In deck coordinates. */
+  /** Edge of it in the deck plane, points [xMm, yMm] in order. */
   readonly outline: Outline;
   /** Free places in the filling. */
   readonly holes: readonly Outline[];
@@ -1160,7 +1160,7 @@ export interface CostSection {
 }
 
 export interface EstimateLine {
-  /** Code of the line, which asks why. */
+  /** Code of the line; asked with it, the service derives the quantity. */
   readonly code: string;
   /** Section that the line stands in. */
   readonly section: string;
@@ -1402,7 +1402,7 @@ export interface Offer {
     readonly what: string;
     /** Unit that it is paid by. */
     readonly unit: string;
-    /** In this estimate. */
+    /** Quantity of it that this estimate holds. */
     readonly quantity: number;
     /** Price for one unit. */
     readonly rate: MoneyJson;

@@ -17,7 +17,7 @@ import { toldBy } from './telling.js';
 
 /** Where to tap or plug next, what that is worth, and when to stop. */
 export interface NextReadings {
-  /** Best first. */
+  /** Readings to take next, the best first. */
   readonly readings: readonly NextReading[];
   /** Working time of all of them. */
   readonly minutes: number;

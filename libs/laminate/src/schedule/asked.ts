@@ -128,6 +128,7 @@ export const otherSkinQuestions = {
   }),
   acrossNPerMm: ask({
     meaning: 'stiffness across',
+    description: 'Membrane stiffness of the skin that stays, athwart.',
     unit: 'N/mm',
     range: { above: 0, upTo: 10_000_000 },
   }),
@@ -168,6 +169,7 @@ export const flushQuestions = {
 export const scheduleLimitsQuestions = {
   mostPlies: ask({
     meaning: 'most plies',
+    description: 'Most plies that a schedule may have.',
     unit: '1',
     range: { from: 1, upTo: MOST_PLIES },
     isWhole: true,
@@ -309,6 +311,7 @@ export const jointQuestions = {
 export const rebeddedSkinQuestions = {
   skinThicknessMm: ask({
     meaning: 'skin thickness',
+    description: 'Thickness of the skin that is bonded back.',
     unit: 'mm',
     range: { above: 0, upTo: 60 },
     example: 2,

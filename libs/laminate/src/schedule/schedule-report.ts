@@ -98,7 +98,7 @@ export interface SkinCheck {
 export interface Schedule {
   /** Place among the schedules, 1 the best. */
   readonly rank: number;
-  /** From the core outwards. */
+  /** Plies of the schedule, from the core outwards. */
   readonly plies: readonly SchedulePly[];
   /** Thickness of all plies. */
   readonly thicknessMm: Figure<'mm'>;
@@ -110,7 +110,7 @@ export interface Schedule {
   readonly stiffnessAlongNPerMm: Figure<'N/mm'>;
   /** Stiffness athwart. */
   readonly stiffnessAcrossNPerMm: Figure<'N/mm'>;
-  /** Above the old surface when positive. */
+  /** How far the new skin ends above the old surface; negative lies below it. */
   readonly proudMm: number;
   /** Price of a square metre in the list's currency; absent without prices. */
   readonly pricePerM2?: number;

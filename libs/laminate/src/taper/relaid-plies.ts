@@ -30,7 +30,7 @@ export interface RelaidRequest {
   /** Where the old skin is cut away. */
   readonly opening: Region;
   readonly oldThicknessMm: number;
-  /** From the core outwards. */
+  /** Plies of the schedule, from the core outwards. */
   readonly plies: readonly PlyToLay[];
   readonly taperRatio?: number;
   readonly order?: LayingOrder;

@@ -137,7 +137,11 @@ export const skinValuesQuestions = {
 };
 
 export const coreValuesQuestions = {
-  coreType: askWhich({ meaning: 'core type', choices: coreTypes }),
+  coreType: askWhich({
+    meaning: 'core type',
+    description: 'What the core is made of; what is known of its strength goes by that.',
+    choices: coreTypes,
+  }),
   thicknessMm: ask({
     meaning: 'thickness',
     description: 'Thickness of the core with these values.',
@@ -181,8 +185,16 @@ export const coreValuesQuestions = {
 };
 
 export const sandwichValuesQuestions = {
-  outer: askPart({ meaning: 'outer skin', of: skinValuesQuestions }),
-  inner: askPart({ meaning: 'inner skin', of: skinValuesQuestions }),
+  outer: askPart({
+    meaning: 'outer skin',
+    description: 'Outer skin, as it carries load.',
+    of: skinValuesQuestions,
+  }),
+  inner: askPart({
+    meaning: 'inner skin',
+    description: 'Inner skin, as it carries load.',
+    of: skinValuesQuestions,
+  }),
   core: askPart({ meaning: 'core', of: coreValuesQuestions }),
 };
 
@@ -261,6 +273,7 @@ export const pressureLoadQuestions = {
   name: loadName('the pressure'),
   pressureKPa: ask({
     meaning: 'pressure',
+    description: 'Pressure over the whole panel, downwards.',
     unit: 'kPa',
     range: { above: 0, upTo: 1000 },
   }),
@@ -271,6 +284,7 @@ export const patchLoadQuestions = {
   name: loadName('the patch'),
   forceN: ask({
     meaning: 'force',
+    description: 'Force on the whole patch, downwards.',
     ...force,
   }),
   xMm: ask({
@@ -279,7 +293,12 @@ export const patchLoadQuestions = {
     unit: 'mm',
     range: {},
   }),
-  yMm: ask({ meaning: 'place athwartships', unit: 'mm', range: {} }),
+  yMm: ask({
+    meaning: 'place athwartships',
+    description: 'Place of its middle athwartships, positive to starboard; absent: the middle of the panel.',
+    unit: 'mm',
+    range: {},
+  }),
   lengthXMm: ask({
     meaning: 'length fore and aft',
     unit: 'mm',
@@ -332,7 +351,13 @@ export const personLoadQuestions = {
     range: {},
     otherwise: 'unknown',
   }),
-  yMm: ask({ meaning: 'place athwartships', unit: 'mm', range: {}, otherwise: 'unknown' }),
+  yMm: ask({
+    meaning: 'place athwartships',
+    description: 'Place of its middle athwartships, positive to starboard; absent: the middle of the panel.',
+    unit: 'mm',
+    range: {},
+    otherwise: 'unknown',
+  }),
 };
 
 export const classDeckLoadQuestions = {
@@ -362,7 +387,11 @@ const loadQuestions = {
 };
 
 export const craftForPanelQuestions = {
-  craftType: askWhich({ meaning: 'craft type', choices: ['sail', 'motor'] }),
+  craftType: askWhich({
+    meaning: 'craft type',
+    description: 'Whether she sails or is driven by motor; the pressure of the yardstick differs.',
+    choices: ['sail', 'motor'],
+  }),
   lengthWaterlineM: ask({
     meaning: 'length of the waterline',
     unit: 'm',
@@ -376,11 +405,13 @@ export const craftForPanelQuestions = {
   }),
   massLoadedKg: ask({
     meaning: 'mass, loaded',
+    description: 'Mass of the craft with crew, stores and full tanks.',
     unit: 'kg',
     range: { from: 50, upTo: 500_000 },
   }),
   designCategory: askWhich({
     meaning: 'design category',
+    description: 'Design category of the craft, from A (ocean) to D (sheltered waters).',
     choices: ['A', 'B', 'C', 'D'],
   }),
   shareOfWaterline: ask({
@@ -454,6 +485,7 @@ const plateSide = { unit: 'mm', range: { above: 0, upTo: 6000 } } as const;
 export const backingPlateQuestions = {
   lengthMm: ask({
     meaning: 'length',
+    description: 'Length of the plate under the fitting.',
     ...plateSide,
   }),
   widthMm: ask({
@@ -589,6 +621,7 @@ export const panelCheckQuestions = {
   }),
   fittings: askList({
     meaning: 'fittings',
+    description: 'Fittings bolted through the panel, each with what pulls on it.',
     of: panelFittingQuestions,
     least: 0,
     most: 50,

@@ -23,7 +23,7 @@ export interface OpenSkinAnswer {
   readonly clampSagMm: number;
   /** Stress in the inner skin where it is held. */
   readonly clampStressMPa: number;
-  /** Plate bending alone. */
+  /** Sag under the pressing by plate bending alone, without the stretch of the skin. */
   readonly linearClampSagMm: number;
   /** Sag under one person. */
   readonly personSagMm: number;

@@ -21,7 +21,7 @@ export interface CoreValues {
   readonly thicknessMm: number;
   readonly shearModulusMPa: number;
   readonly shearStrengthMPa: number;
-  /** Through the thickness. */
+  /** Compressive modulus through the thickness. */
   readonly compressiveModulusMPa: number;
   readonly compressiveStrengthMPa: number;
   /** Absent or 0: the core adds nothing in its plane. */

@@ -1968,7 +1968,7 @@ export type components = {
     };
     /** Backing plate. */
     readonly BackingPlateInput: {
-      /** Length. */
+      /** Length of the plate under the fitting. */
       readonly lengthMm: components["schemas"]["LengthInput"];
       /** Width of the plate under the fitting. */
       readonly widthMm: components["schemas"]["LengthInput"];
@@ -2290,7 +2290,7 @@ export type components = {
       readonly screwDiameterMm?: components["schemas"]["LengthInput"];
       /** Spacing of screws along a batten. Absent: 150 mm (sag between screws grows with the fourth power of it). */
       readonly screwSpacingMm?: components["schemas"]["LengthInput"];
-      /** Spacing. */
+      /** Distance from the middle of one to the middle of the next. */
       readonly spacingMm?: components["schemas"]["LengthInput"];
       /** Thread in the deck. Absent: 10 mm (short of the inner skin). */
       readonly threadMm?: components["schemas"]["LengthInput"];
@@ -2395,11 +2395,11 @@ export type components = {
       /** Inner skin. */
       readonly innerSkin: components["schemas"]["PressedSkinInput"];
       /**
-       * Length.
+       * Length of the bedded area, fore and aft.
        * @example 1000
        */
       readonly lengthMm: components["schemas"]["LengthInput"];
-      /** Perimeter. */
+      /** Edge of the bedded area all round, along which a bag is sealed. */
       readonly perimeterM?: number;
       /**
        * What the crew would like best.
@@ -2408,7 +2408,7 @@ export type components = {
       readonly prefer?: "weights" | "battens" | "vacuum";
       /** Pressure that the bed needs. Absent: 1 kPa, or 0.5 where no prop can be set below. */
       readonly requiredKPa?: number;
-      /** Slope. */
+      /** Slope of the deck where it is bedded; weights slide on a steep one. */
       readonly slopeDeg?: number;
       /** Vacuum. */
       readonly vacuum?: components["schemas"]["VacuumInput"];
@@ -2512,7 +2512,7 @@ export type components = {
       readonly presentH?: number;
       /** Local hour at which the day begins. Absent: 8 h (a yard's day). */
       readonly startHour?: number;
-      /** Working days. Absent: mon, tue, wed, thu, fri (a yard's week). */
+      /** Days of the week on which the crew works. Absent: mon, tue, wed, thu, fri (a yard's week). */
       readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
     };
     readonly CalendarMilestone: {
@@ -2547,10 +2547,10 @@ export type components = {
       readonly edgeMoisturePercent?: number;
       /** Kind of the job. */
       readonly flags: components["schemas"]["OperationFlagsInput"];
-      /** Forecast. */
+      /** Weather of the place hour by hour; it says when the weather lets work be done. */
       readonly forecast?: components["schemas"]["ForecastInput"];
       /**
-       * Hardener.
+       * Code of the hardener that is mixed in; it sets how fast all cures.
        * @example medium
        */
       readonly hardener: string;
@@ -2559,7 +2559,7 @@ export type components = {
       /** The deck is opened and measured: the hold for re-measuring waits for nobody. */
       readonly isExtentAgreed?: boolean;
       /**
-       * Resin.
+       * Code of the resin system of the catalogue that is used.
        * @example resin-epoxy-5to1
        */
       readonly resin: string;
@@ -3073,7 +3073,7 @@ export type components = {
       readonly before: components["schemas"]["ComparedEstimate"];
       /** Currency of all differences (ISO 4217). */
       readonly currency: components["schemas"]["Currency"];
-      /** Without tax. */
+      /** Later net sum less the earlier, without tax. */
       readonly difference: components["schemas"]["MoneyJson"];
       /** Changed figures of the scope, such as the opened area. */
       readonly figures: readonly components["schemas"]["FigureChange"][];
@@ -3142,7 +3142,7 @@ export type components = {
       /** The verdict in a sentence. */
       readonly sentence: components["schemas"]["Text"];
     };
-    /** Conditions of work. */
+    /** Where the work is done, and in what air. */
     readonly Conditions: {
       /** Altitude. Absent: 0 m (most decks are repaired at sea level). */
       readonly altitudeM?: number;
@@ -3270,11 +3270,11 @@ export type components = {
       readonly stack: components["schemas"]["StackPlan"];
       /** Fields of CoreBill in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["CoreBillUs"];
-      /** 0 where no core is bought. */
+      /** Share of the bought area that becomes pieces, 0 to 1; 0 where no core is bought. */
       readonly utilisation: number;
       /** Where the bought area goes. */
       readonly waste: components["schemas"]["SheetUse"];
-      /** Absent where no core is bought. */
+      /** Share of the bought area that goes to waste, 0 to 1; absent where no core is bought. */
       readonly wasteFraction?: components["schemas"]["Figure"];
     };
     readonly CoreBillRequest: {
@@ -3571,7 +3571,7 @@ export type components = {
       readonly lifts: number;
       /** Opening that the filling lies in. */
       readonly opening: components["schemas"]["Text"];
-      /** In deck coordinates. */
+      /** Edge of it in the deck plane, points [xMm, yMm] in order. */
       readonly outline: readonly (readonly number[])[];
       /** Fields of CoreSolidFill in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["CoreSolidFillUs"];
@@ -3611,7 +3611,7 @@ export type components = {
       /** Through the thickness. */
       readonly compressiveStrengthMPa: number;
       /**
-       * Core type.
+       * What the core is made of; what is known of its strength goes by that.
        * @enum {string}
        */
       readonly coreType: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
@@ -3635,7 +3635,7 @@ export type components = {
       readonly areaM2: number;
       /** What is bedded in one go; counted from 1 in each layer of an opening. */
       readonly bay: number;
-      /** Over all openings. */
+      /** Place in the order of bedding over all openings, from 1. */
       readonly beddingOrder: number;
       /** Drill for the bleed holes; absent when there are none. */
       readonly bleedDiameterMm?: number;
@@ -3656,7 +3656,7 @@ export type components = {
       readonly isUnderLip: boolean;
       /** The opening's letter and the bedding order in it. */
       readonly label: components["schemas"]["Text"];
-      /** 1 lies on the inner skin. */
+      /** Layer of the stack that the piece belongs to; 1 lies on the inner skin. */
       readonly layer: number;
       /** Opening that the piece lies in. */
       readonly opening: components["schemas"]["Text"];
@@ -4048,7 +4048,7 @@ export type components = {
       readonly code: components["schemas"]["Text"];
       /** Name of the tax. */
       readonly name: components["schemas"]["Text"];
-      /** Exact decimal text. */
+      /** Rate in percent, as exact decimal text. */
       readonly percent: components["schemas"]["Decimal"];
       /** Tax on that amount. */
       readonly tax: components["schemas"]["MoneyJson"];
@@ -4156,12 +4156,12 @@ export type components = {
     /** The craft. */
     readonly Craft: {
       /**
-       * Kind of craft.
+       * Whether she sails or is driven by motor; the pressure of the yardstick differs.
        * @enum {string}
        */
       readonly craftType?: "motor" | "sail";
       /**
-       * Design category.
+       * Design category of the craft, from A (ocean) to D (sheltered waters).
        * @enum {string}
        */
       readonly designCategory?: "A" | "B" | "C" | "D";
@@ -4177,12 +4177,12 @@ export type components = {
     /** Craft. */
     readonly CraftForPanelInput: {
       /**
-       * Craft type.
+       * Whether she sails or is driven by motor; the pressure of the yardstick differs.
        * @enum {string}
        */
       readonly craftType: "sail" | "motor";
       /**
-       * Design category.
+       * Design category of the craft, from A (ocean) to D (sheltered waters).
        * @enum {string}
        */
       readonly designCategory: "A" | "B" | "C" | "D";
@@ -4192,7 +4192,7 @@ export type components = {
       readonly lengthHullM?: number;
       /** Length of the waterline. */
       readonly lengthWaterlineM: number;
-      /** Mass, loaded. */
+      /** Mass of the craft with crew, stores and full tanks. */
       readonly massLoadedKg: components["schemas"]["MassInput"];
       /** Place of the panel from aft over the waterline; 1 is the most severe. Absent: 1 (the most severe place). */
       readonly shareOfWaterline?: number;
@@ -4200,12 +4200,12 @@ export type components = {
     /** The craft. */
     readonly CraftInput: {
       /**
-       * Kind of craft.
+       * Whether she sails or is driven by motor; the pressure of the yardstick differs.
        * @enum {string}
        */
       readonly craftType?: "sail" | "motor";
       /**
-       * Design category.
+       * Design category of the craft, from A (ocean) to D (sheltered waters).
        * @enum {string}
        */
       readonly designCategory?: "A" | "B" | "C" | "D";
@@ -4241,7 +4241,7 @@ export type components = {
       readonly skill?: "owner" | "professional";
       /** The day on which work may start. */
       readonly startDate?: components["schemas"]["Text"];
-      /** Working days. */
+      /** Days of the week on which the crew works. */
       readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
     };
     /** The crew. */
@@ -4270,7 +4270,7 @@ export type components = {
        * The day on which work may start.
        */
       readonly startDate?: string;
-      /** Working days. */
+      /** Days of the week on which the crew works. */
       readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
     };
     /** Criteria. */
@@ -4384,12 +4384,12 @@ export type components = {
       /** Moisture of the core. */
       readonly coreMoisturePercent?: number;
       /**
-       * Hardener.
+       * Code of the hardener that is mixed in; it sets how fast all cures.
        * @example medium
        */
       readonly hardener: string;
       /**
-       * Resin.
+       * Code of the resin system of the catalogue that is used.
        * @example resin-epoxy-5to1
        */
       readonly resin: string;
@@ -4418,11 +4418,11 @@ export type components = {
     };
     /** Temperature. */
     readonly CureTemperatureInput: {
-      /** Deck by day. */
+      /** Temperature of the deck by day, where it swings between day and night. */
       readonly dayC?: components["schemas"]["TemperatureInput"];
-      /** Forecast. */
+      /** Weather of the place hour by hour; it says when the weather lets work be done. */
       readonly forecast?: components["schemas"]["ForecastInput"];
-      /** Deck by night. */
+      /** Temperature of the deck by night, where it swings between day and night. */
       readonly nightC?: components["schemas"]["TemperatureInput"];
       /** Steady; or dayC with nightC; or a forecast. */
       readonly temperatureC?: components["schemas"]["TemperatureInput"];
@@ -4440,7 +4440,7 @@ export type components = {
        */
       readonly code: string;
       /**
-       * Weather gate.
+       * What the weather must be for the operation.
        * @enum {string}
        */
       readonly gate?: "none" | "dry-deck" | "resin" | "coating";
@@ -4660,7 +4660,7 @@ export type components = {
        * @enum {string}
        */
       readonly mediaType: "image/jpeg";
-      /** As on the plan. */
+      /** Number that the photograph has on the plan and in the report, from 1. */
       readonly number: number;
       /** Width of the kept picture. */
       readonly widthPx: number;
@@ -4695,9 +4695,9 @@ export type components = {
     readonly DefectRecord: {
       /** The cause. */
       readonly cause?: components["schemas"]["CauseRecord"];
-      /** Conditions of work. */
+      /** Where the work is done, and in what air. */
       readonly conditions?: components["schemas"]["Conditions"];
-      /** The old core. */
+      /** The old core between the skins, as it was built. */
       readonly core: components["schemas"]["OldCore"];
       /** The craft. */
       readonly craft?: components["schemas"]["Craft"];
@@ -4712,17 +4712,17 @@ export type components = {
       readonly findings?: readonly components["schemas"]["StatedFinding"][];
       /** Fittings through the deck. */
       readonly fittings?: readonly components["schemas"]["FittingRecord"][];
-      /** The inner skin. */
+      /** The skin below the core, as it was found. */
       readonly innerSkin: components["schemas"]["SkinRecord"];
       /** The inspection. */
       readonly inspection?: components["schemas"]["Inspection"];
-      /** Language of documents. */
+      /** Language that numbers and dates of documents are written in. */
       readonly locale?: components["schemas"]["Text"];
       /** How it is repaired. */
       readonly method?: components["schemas"]["MethodChoice"];
       /** The event. */
       readonly occurrence?: components["schemas"]["Occurrence"];
-      /** The outer skin. */
+      /** The skin that is walked on, as it was found. */
       readonly outerSkin: components["schemas"]["SkinRecord"];
       /** The panel of deck: its edge, what holds it and what lies under it. */
       readonly panel: components["schemas"]["PanelRecord"];
@@ -4739,7 +4739,7 @@ export type components = {
       readonly soundedDeck?: "part" | "whole";
       /** Readings of hammer, meter and plugs. */
       readonly survey?: components["schemas"]["Survey"];
-      /** Title. */
+      /** What the job is called on documents. */
       readonly title?: components["schemas"]["Text"];
       /** The vessel. */
       readonly vessel?: components["schemas"]["Vessel"];
@@ -4749,9 +4749,9 @@ export type components = {
     readonly DefectRecordInput: {
       /** The cause. */
       readonly cause?: components["schemas"]["CauseInput"];
-      /** Conditions of work. */
+      /** Where the work is done, and in what air. */
       readonly conditions?: components["schemas"]["ConditionsInput"];
-      /** The old core. */
+      /** The old core between the skins, as it was built. */
       readonly core: components["schemas"]["OldCoreInput"];
       /** The craft. */
       readonly craft?: components["schemas"]["CraftInput"];
@@ -4766,17 +4766,17 @@ export type components = {
       readonly findings?: readonly components["schemas"]["FindingInput"][];
       /** Fittings through the deck. */
       readonly fittings?: readonly components["schemas"]["FittingInput"][];
-      /** The inner skin. */
+      /** The skin below the core, as it was found. */
       readonly innerSkin: components["schemas"]["SkinInput"];
       /** The inspection. */
       readonly inspection?: components["schemas"]["InspectionInput"];
-      /** Language of documents. */
+      /** Language that numbers and dates of documents are written in. */
       readonly locale?: string;
       /** How it is repaired. */
       readonly method?: components["schemas"]["MethodInput"];
       /** The event. */
       readonly occurrence?: components["schemas"]["OccurrenceInput"];
-      /** The outer skin. */
+      /** The skin that is walked on, as it was found. */
       readonly outerSkin: components["schemas"]["SkinInput"];
       /** The panel of deck: its edge, what holds it and what lies under it. */
       readonly panel: components["schemas"]["PanelInput"];
@@ -4793,7 +4793,7 @@ export type components = {
       readonly soundedDeck?: "whole" | "part";
       /** Readings of hammer, meter and plugs. */
       readonly survey?: components["schemas"]["SurveyInput"];
-      /** Title. */
+      /** What the job is called on documents. */
       readonly title?: string;
       /** The vessel. */
       readonly vessel?: components["schemas"]["VesselInput"];
@@ -4838,7 +4838,7 @@ export type components = {
       readonly pieces: number;
       /** Fields of DivisionChoice in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["DivisionChoiceUs"];
-      /** To cut, fit and bed. */
+      /** Hours to cut, fit and bed the pieces of this division. */
       readonly workH: number;
     };
     /** Fields of DivisionChoice in US customary units, when `Accept-Units: us` was sent. */
@@ -5191,11 +5191,11 @@ export type components = {
       readonly subject: "labour_rates" | "material" | "price_list" | "source";
     };
     readonly EntryField: {
-      /** Absent where nothing is left. */
+      /** Value after the change; absent where nothing is left. */
       readonly after?: unknown;
       /** JSON pointer below the entry; packs of a price list by their SKU. */
       readonly at: components["schemas"]["Text"];
-      /** Absent where there was nothing. */
+      /** Value before the change; absent where there was nothing. */
       readonly before?: unknown;
     };
     /**
@@ -5317,7 +5317,7 @@ export type components = {
       readonly id: components["schemas"]["Text"];
       /** Revision that the calendar belongs to. */
       readonly revision: components["schemas"]["RevisionMark"];
-      /** Only with a forecast. */
+      /** Windows of the weather for each step; absent without a forecast. */
       readonly weather?: components["schemas"]["WeatherSection"];
     };
     /** The work, the waits and the holds of the day that was asked for, or what comes next. */
@@ -5349,11 +5349,11 @@ export type components = {
       readonly isUnderLip: boolean;
       /** Name written on the piece. */
       readonly label: components["schemas"]["Text"];
-      /** 1 lies on the inner skin. */
+      /** Layer of the stack that the piece belongs to; 1 lies on the inner skin. */
       readonly layer: number;
       /** Opening that it is bedded in. */
       readonly opening: components["schemas"]["Text"];
-      /** In deck coordinates. */
+      /** Edge of it in the deck plane, points [xMm, yMm] in order. */
       readonly outline: readonly (readonly number[])[];
       /** Thickness of the piece. */
       readonly thicknessMm: number;
@@ -5420,7 +5420,7 @@ export type components = {
        * @enum {string}
        */
       readonly causeClass: "maintenance" | "pre-existing" | "sudden";
-      /** Code of the line, which asks why. */
+      /** Code of the line; asked with it, the service derives the quantity. */
       readonly code: components["schemas"]["Text"];
       /** Whether wear of the old part may be taken off. */
       readonly depreciable: boolean;
@@ -5887,10 +5887,10 @@ export type components = {
       readonly id: string;
       /** Side of the solid that goes under it. */
       readonly insertMm?: components["schemas"]["LengthInput"];
-      /** Whether it leaks. */
+      /** Whether water comes in at the fitting. */
       readonly isLeaking?: boolean;
       /**
-       * Kind of fitting.
+       * What the fitting is, such as a cleat or the base of a stanchion.
        * @enum {string}
        */
       readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
@@ -5957,10 +5957,10 @@ export type components = {
       readonly id: components["schemas"]["Text"];
       /** Side of the solid that goes under it. */
       readonly insertMm?: number;
-      /** Whether it leaks. */
+      /** Whether water comes in at the fitting. */
       readonly isLeaking?: boolean;
       /**
-       * Kind of fitting.
+       * What the fitting is, such as a cleat or the base of a stanchion.
        * @enum {string}
        */
       readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
@@ -6016,13 +6016,13 @@ export type components = {
       readonly at: components["schemas"]["Instant"];
       /** Share of the sky under cloud. Absent: 0 % (a clear sky is the coldest at night). */
       readonly cloudPercent?: number;
-      /** Rain. */
+      /** Rain that falls in that hour. */
       readonly rainMm?: number;
       /** Relative humidity of the air in this hour. */
       readonly relativeHumidityPercent: number;
-      /** Temperature. */
+      /** Temperature of the air in that hour. */
       readonly temperatureC: number;
-      /** Wind. */
+      /** Mean wind in that hour. */
       readonly windMPerS?: number;
     };
     readonly ForecastHourInput: {
@@ -6033,13 +6033,13 @@ export type components = {
       readonly at: string;
       /** Share of the sky under cloud. Absent: 0 % (a clear sky is the coldest at night). */
       readonly cloudPercent?: number;
-      /** Rain. */
+      /** Rain that falls in that hour. */
       readonly rainMm?: components["schemas"]["LengthInput"];
       /** Relative humidity of the air in this hour. */
       readonly relativeHumidityPercent: number;
-      /** Temperature. */
+      /** Temperature of the air in that hour. */
       readonly temperatureC: components["schemas"]["TemperatureInput"];
-      /** Wind. */
+      /** Mean wind in that hour. */
       readonly windMPerS?: components["schemas"]["SpeedInput"];
     };
     readonly ForecastInput: {
@@ -6115,7 +6115,7 @@ export type components = {
       readonly condition: components["schemas"]["Text"];
       /** Fittings at the finding. */
       readonly fittings: readonly components["schemas"]["GradedFindingFittings"][];
-      /** From the aft edge of the panel. */
+      /** Distance of the finding from the aft edge of the panel, nearest and farthest. */
       readonly fromAftMm?: readonly number[];
       /** What to do about it. */
       readonly recommendation: components["schemas"]["Worded"];
@@ -6366,28 +6366,28 @@ export type components = {
     readonly ImportAllLabourRatesAnswer: {
       /**
        * Format: int32
-       * Rows that were taken, each a labour rates.
+       * Rows of labour rates that were taken.
        */
       readonly imported: number;
     };
     readonly ImportMaterialsAnswer: {
       /**
        * Format: int32
-       * Rows that were taken, each a material.
+       * Rows of materials that were taken.
        */
       readonly imported: number;
     };
     readonly ImportPriceListsAnswer: {
       /**
        * Format: int32
-       * Rows that were taken, each a price list.
+       * Rows of price lists that were taken.
        */
       readonly imported: number;
     };
     readonly ImportSourcesAnswer: {
       /**
        * Format: int32
-       * Rows that were taken, each a source.
+       * Rows of sources that were taken.
        */
       readonly imported: number;
     };
@@ -7070,15 +7070,15 @@ export type components = {
       readonly percent: string;
     };
     readonly ListAllLabourRatesAnswer: {
-      /** Edition that holds each labour rates listed. */
+      /** Code of the edition that holds these labour rates. */
       readonly edition: components["schemas"]["Text"];
-      /** Each labour rates. */
+      /** All labour rates of the edition that were asked for, by code. */
       readonly items: readonly components["schemas"]["LabourRatesInput"][];
     };
     readonly ListMaterialsAnswer: {
-      /** Edition that holds each material listed. */
+      /** Code of the edition that holds these materials. */
       readonly edition: components["schemas"]["Text"];
-      /** Each material. */
+      /** All materials of the edition that were asked for, by code. */
       readonly items: readonly components["schemas"]["Material"][];
     };
     readonly ListPacksAnswer: {
@@ -7086,15 +7086,15 @@ export type components = {
       readonly packs: readonly components["schemas"]["PackInput"][];
     };
     readonly ListPriceListsAnswer: {
-      /** Edition that holds each price list listed. */
+      /** Code of the edition that holds these price lists. */
       readonly edition: components["schemas"]["Text"];
-      /** Each price list. */
+      /** All price lists of the edition that were asked for, by code. */
       readonly items: readonly components["schemas"]["PriceListInput"][];
     };
     readonly ListSourcesAnswer: {
-      /** Edition that holds each source listed. */
+      /** Code of the edition that holds these sources. */
       readonly edition: components["schemas"]["Text"];
-      /** Each source. */
+      /** All sources of the edition that were asked for, by code. */
       readonly items: readonly components["schemas"]["SourceInput"][];
     };
     readonly LoadResult: {
@@ -7310,7 +7310,7 @@ export type components = {
       readonly wetReference: number;
     };
     readonly MeterReading: {
-      /** Where it was tapped, [xMm, yMm]. */
+      /** Where it was taken, [xMm, yMm]. */
       readonly at: readonly number[];
       /** True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
       readonly isUnreliable?: boolean;
@@ -7543,7 +7543,7 @@ export type components = {
     };
     /** How many pieces, and why so many. */
     readonly MosaicDivision: {
-      /** Largest pieces first. */
+      /** Divisions that were looked at, the largest pieces first. */
       readonly choices: readonly components["schemas"]["DivisionChoice"][];
       /** To cut, fit and bed, and to mend hollows. */
       readonly hours: number;
@@ -7571,7 +7571,7 @@ export type components = {
       readonly code: "cannot-be-slid-in" | "filled-solid" | "joint-on-support" | "much-filled-solid" | "order-not-proven";
       /** The opening it is about; absent when it is about all of them. */
       readonly opening?: components["schemas"]["Text"];
-      /** It in a sentence. */
+      /** The finding in a sentence. */
       readonly words: components["schemas"]["Text"];
     };
     /** How core is divided into pieces. */
@@ -7843,7 +7843,7 @@ export type components = {
       readonly isWorthIt: boolean;
       /** Working time of all of them. */
       readonly minutes: number;
-      /** Best first. */
+      /** Readings to take next, the best first. */
       readonly readings: readonly components["schemas"]["NextReading"][];
       /** Fields of NextReadings in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["NextReadingsUs"];
@@ -7887,7 +7887,7 @@ export type components = {
       readonly isWorthIt: boolean;
       /** Working time of all of them. */
       readonly minutes: number;
-      /** Best first. */
+      /** Readings to take next, the best first. */
       readonly readings: readonly components["schemas"]["NextReading"][];
       /** Fields of NextReadingsSection in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["NextReadingsSectionUs"];
@@ -7969,7 +7969,7 @@ export type components = {
        * @enum {string}
        */
       readonly code: "cut-m" | "fitting-h" | "hole" | "opened-m2" | "visit";
-      /** In this estimate. */
+      /** Quantity of it that this estimate holds. */
       readonly quantity: number;
       /** Price for one unit. */
       readonly rate: components["schemas"]["MoneyJson"];
@@ -7984,7 +7984,7 @@ export type components = {
     readonly OfferUnitRatesUs: {
       readonly quantity?: components["schemas"]["UsText"];
     };
-    /** The old core. */
+    /** The old core between the skins, as it was built. */
     readonly OldCore: {
       /** From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines. */
       readonly cavityMm?: number;
@@ -8234,7 +8234,7 @@ export type components = {
       readonly undercutReachMm?: components["schemas"]["LengthInput"];
     };
     readonly OpeningsRequest: {
-      /** The old core. */
+      /** The old core between the skins, as it was built. */
       readonly core: components["schemas"]["OldCoreInput"];
       /**
        * How the extent was found; readings can lower it, never raise it.
@@ -8243,13 +8243,13 @@ export type components = {
       readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
       /** Fittings through the deck, which openings keep clear of or take in. */
       readonly fittings?: readonly components["schemas"]["FittingInput"][];
-      /** The inner skin. */
+      /** The skin below the core, as it was found. */
       readonly innerSkin: components["schemas"]["SkinInput"];
       /** How readings become a map. */
       readonly map?: components["schemas"]["MapSettingsInput"];
       /** How the deck is opened. */
       readonly method?: components["schemas"]["OpeningMethodInput"];
-      /** The outer skin. */
+      /** The skin that is walked on, as it was found. */
       readonly outerSkin: components["schemas"]["SkinInput"];
       /** The panel of deck: its edge, what holds it and what lies under it. */
       readonly panel: components["schemas"]["PanelInput"];
@@ -8292,7 +8292,7 @@ export type components = {
       readonly clampStressMPa: number;
       /** Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges. */
       readonly isLargeDeflection: boolean;
-      /** Plate bending alone. */
+      /** Sag under the pressing by plate bending alone, without the stretch of the skin. */
       readonly linearClampSagMm: number;
       /** Sag under one person. */
       readonly personSagMm: number;
@@ -8481,7 +8481,7 @@ export type components = {
     };
     /** The skin that stays. */
     readonly OtherSkinInput: {
-      /** Stiffness across. */
+      /** Membrane stiffness of the skin that stays, athwart. */
       readonly acrossNPerMm: number;
       /** Extensional stiffness along (modulus times thickness). */
       readonly alongNPerMm: number;
@@ -8491,7 +8491,7 @@ export type components = {
     /** What lies on the deck and must come off before the skin is cut; asked for where the surface is planked. */
     readonly OverlayInput: {
       /**
-       * Kind of overlay.
+       * What lies on the deck and must come off first.
        * @enum {string}
        */
       readonly kind: "screwed-planks" | "glued-planks" | "synthetic";
@@ -8506,7 +8506,7 @@ export type components = {
     /** What lies on the deck and must come off before the skin is cut; asked for where the surface is planked. */
     readonly OverlayRecord: {
       /**
-       * Kind of overlay.
+       * What lies on the deck and must come off first.
        * @enum {string}
        */
       readonly kind: "glued-planks" | "screwed-planks" | "synthetic";
@@ -8711,7 +8711,7 @@ export type components = {
       readonly deckThicknessMm?: components["schemas"]["LengthInput"];
       /** Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear. */
       readonly explain?: readonly string[];
-      /** Fittings. */
+      /** Fittings bolted through the panel, each with what pulls on it. */
       readonly fittings?: readonly components["schemas"]["PanelFittingInput"][];
       /** Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot. */
       readonly loads?: readonly components["schemas"]["PanelCheckRequestLoads"][];
@@ -8965,7 +8965,7 @@ export type components = {
     };
     /** Data about people; `DELETE /v1/estimates/{id}/parties` erases it. */
     readonly Parties: {
-      /** Client. */
+      /** Who ordered the survey or the work. */
       readonly client?: components["schemas"]["Text"];
       /** Owner, insurer or somebody else; where it is not the client. */
       readonly instructedBy?: components["schemas"]["Text"];
@@ -8974,7 +8974,7 @@ export type components = {
     };
     /** Data about people; `DELETE /v1/estimates/{id}/parties` erases it. */
     readonly PartiesInput: {
-      /** Client. */
+      /** Who ordered the survey or the work. */
       readonly client?: string;
       /** Owner, insurer or somebody else; where it is not the client. */
       readonly instructedBy?: string;
@@ -8991,7 +8991,7 @@ export type components = {
       readonly remaining: components["schemas"]["MoneyJson"];
     };
     readonly PatchLoadInput: {
-      /** Force. */
+      /** Force on the whole patch, downwards. */
       readonly forceN: number;
       /**
        * A pressure on a patch of the panel. (enum property replaced by openapi-typescript)
@@ -9006,7 +9006,7 @@ export type components = {
       readonly widthYMm: components["schemas"]["LengthInput"];
       /** Middle of the patch. */
       readonly xMm: components["schemas"]["LengthInput"];
-      /** Place athwartships. */
+      /** Place of its middle athwartships, positive to starboard; absent: the middle of the panel. */
       readonly yMm: components["schemas"]["LengthInput"];
     };
     /**
@@ -9028,11 +9028,11 @@ export type components = {
       readonly name?: string;
       /** Absent: the middle of the panel. */
       readonly xMm?: components["schemas"]["LengthInput"];
-      /** Place athwartships. */
+      /** Place of its middle athwartships, positive to starboard; absent: the middle of the panel. */
       readonly yMm?: components["schemas"]["LengthInput"];
     };
     readonly PhotographList: {
-      /** By number. */
+      /** Photographs of the estimate, by their number. */
       readonly items: readonly components["schemas"]["DeckPhotograph"][];
     };
     /** One piece where it lies, in the coordinates of its sheet (mm). */
@@ -9280,7 +9280,7 @@ export type components = {
       readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
     };
     readonly Plug: {
-      /** Where it was tapped, [xMm, yMm]. */
+      /** Where it was taken, [xMm, yMm]. */
       readonly at: readonly number[];
       /**
        * What the core in the plug was like.
@@ -9412,11 +9412,11 @@ export type components = {
     };
     /** Plain core that must be bent onto the camber. */
     readonly PressedCamberInput: {
-      /** Modulus. */
+      /** Young's modulus of the core as it bends. */
       readonly modulusMPa: number;
-      /** Piece length. */
+      /** Length of a piece along the curve. */
       readonly pieceLengthMm: components["schemas"]["LengthInput"];
-      /** Radius. */
+      /** Radius of the curve that the core is pressed to. */
       readonly radiusMm: components["schemas"]["LengthInput"];
       /** Thickness of the core that is pressed to the curve. */
       readonly thicknessMm: components["schemas"]["LengthInput"];
@@ -9526,7 +9526,7 @@ export type components = {
       readonly kind: "pressure";
       /** Your own name for the pressure, as the answer shows it. */
       readonly name?: string;
-      /** Pressure. */
+      /** Pressure over the whole panel, downwards. */
       readonly pressureKPa: number;
     };
     readonly PreviewedOpening: {
@@ -9699,9 +9699,9 @@ export type components = {
        * @enum {string}
        */
       readonly goods?: "as-bought" | "as-used";
-      /** Labour rates. */
+      /** Code of the labour rates that hours are priced with. */
       readonly labourRates?: components["schemas"]["Text"];
-      /** Price list. */
+      /** Code of the price list that goods are priced from. */
       readonly priceList?: components["schemas"]["Text"];
       /** Number of draws of older records, of no effect now: the figures are integrated over a fixed lattice. */
       readonly samples?: number;
@@ -9725,9 +9725,9 @@ export type components = {
        * @enum {string}
        */
       readonly goods?: "as-used" | "as-bought";
-      /** Labour rates. */
+      /** Code of the labour rates that hours are priced with. */
       readonly labourRates?: string;
-      /** Price list. */
+      /** Code of the price list that goods are priced from. */
       readonly priceList?: string;
       /**
        * Format: int32
@@ -10097,7 +10097,7 @@ export type components = {
       /** Clear width from the cut to the nearest edge or fitting. */
       readonly roomMm?: components["schemas"]["LengthInput"];
       /**
-       * Skin thickness.
+       * Thickness of the skin that is bonded back.
        * @example 2
        */
       readonly skinThicknessMm: components["schemas"]["LengthInput"];
@@ -10316,7 +10316,7 @@ export type components = {
       readonly mixingMinutes?: number;
       /**
        * Format: int32
-       * People.
+       * People who mix and spread at the same time.
        */
       readonly people: number;
       /** Resin given by one stroke of a calibrated pump; with it the cards count strokes. */
@@ -10453,7 +10453,7 @@ export type components = {
       readonly openFraction?: number;
       /** Pieces in the order they are bedded; each goes to one pot. */
       readonly pieces?: readonly components["schemas"]["BeddedPieceInput"][];
-      /** Plies. */
+      /** Plies that the step wets out. */
       readonly plies?: readonly components["schemas"]["PlyToWetInput"][];
       /** Spacing of scores. */
       readonly spacingMm?: components["schemas"]["LengthInput"];
@@ -10556,7 +10556,7 @@ export type components = {
       readonly items: readonly components["schemas"]["EstimateSummary"][];
     };
     readonly RevisionMark: {
-      /** 0 for the first. */
+      /** Number of the revision; 0 for the first estimate of the job. */
       readonly number: number;
       /** Why this revision was made; absent for the first estimate. */
       readonly reason?: components["schemas"]["Text"];
@@ -10747,9 +10747,9 @@ export type components = {
     readonly SandwichValuesInput: {
       /** Core. */
       readonly core: components["schemas"]["CoreValuesInput"];
-      /** Inner skin. */
+      /** Inner skin, as it carries load. */
       readonly inner: components["schemas"]["SkinValuesInput"];
-      /** Outer skin. */
+      /** Outer skin, as it carries load. */
       readonly outer: components["schemas"]["SkinValuesInput"];
     };
     readonly SawLine: {
@@ -10777,11 +10777,11 @@ export type components = {
       readonly laminate: components["schemas"]["ScheduleLaminate"];
       /** Why it is not the first. */
       readonly lost?: components["schemas"]["ScheduleLost"];
-      /** From the core outwards. */
+      /** Plies of the schedule, from the core outwards. */
       readonly plies: readonly components["schemas"]["SchedulePly"][];
       /** Price of a square metre in the list's currency; absent without prices. */
       readonly pricePerM2?: number;
-      /** Above the old surface when positive. */
+      /** How far the new skin ends above the old surface; negative lies below it. */
       readonly proudMm: number;
       /** Place among the schedules, 1 the best. */
       readonly rank: number;
@@ -10836,7 +10836,7 @@ export type components = {
       readonly mostKinds?: number;
       /**
        * Format: int32
-       * Most plies.
+       * Most plies that a schedule may have.
        */
       readonly mostPlies?: number;
       /** Smallest step between ply edges, on average. Absent: 5 mm (smaller steps cannot be laid true by hand). */
@@ -11357,7 +11357,7 @@ export type components = {
       readonly widthMm?: components["schemas"]["UsText"];
     };
     readonly Sounding: {
-      /** Where it was tapped, [xMm, yMm]. */
+      /** Where it was taken, [xMm, yMm]. */
       readonly at: readonly number[];
       /** True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
       readonly isUnreliable?: boolean;
@@ -11458,7 +11458,7 @@ export type components = {
       readonly flushMm: number;
       /** Height that this choice comes to. */
       readonly heightMm: number;
-      /** From the inner skin up. */
+      /** Thickness of each layer, from the inner skin up. */
       readonly layersMm: readonly number[];
       /** Fields of StackChoice in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["StackChoiceUs"];
@@ -11503,7 +11503,7 @@ export type components = {
       readonly check: components["schemas"]["StackCheck"];
       /** All choices from the material's list, best first. */
       readonly choices: readonly components["schemas"]["StackChoice"][];
-      /** Positive stands proud. */
+      /** Height of the new stack less the cavity: positive stands proud of the old deck, negative lies below it. */
       readonly flush: components["schemas"]["Figure"];
       /** Height of the new stack with its bond lines. */
       readonly height: components["schemas"]["Figure"];
@@ -11694,7 +11694,7 @@ export type components = {
     readonly StockCount: {
       /** RFC 3339 instant at which it was counted. */
       readonly countedAt: components["schemas"]["Instant"];
-      /** Whole packs. */
+      /** Whole packs that could be sold when they were counted. */
       readonly packs: number;
       /** Pack that was counted. */
       readonly sku: components["schemas"]["Text"];
@@ -11929,7 +11929,7 @@ export type components = {
       /** Where it starts. */
       readonly from: readonly number[];
       /**
-       * What it is.
+       * What bears the panel along the line.
        * @enum {string}
        */
       readonly kind: "beam" | "bulkhead" | "coaming" | "hatch" | "hull-joint" | "other" | "toe-rail";
@@ -11946,7 +11946,7 @@ export type components = {
        */
       readonly from: readonly number[];
       /**
-       * What it is.
+       * What bears the panel along the line.
        * @enum {string}
        */
       readonly kind: "hull-joint" | "coaming" | "hatch" | "toe-rail" | "bulkhead" | "beam" | "other";
@@ -12046,11 +12046,11 @@ export type components = {
       readonly low: number;
     };
     readonly ThreePointInput: {
-      /** Most. */
+      /** Most that it may come to. */
       readonly high: number;
-      /** Likely. */
+      /** What it most likely comes to. */
       readonly likely: number;
-      /** Least. */
+      /** Least that it may come to. */
       readonly low: number;
     };
     readonly TodayItem: {
@@ -12264,11 +12264,11 @@ export type components = {
     readonly UsText: string;
     /** Vacuum. */
     readonly VacuumInput: {
-      /** Bag volume. */
+      /** Air in bag and hoses before it is pumped out. */
       readonly bagVolumeL?: number;
       /** Loss of vacuum in a drop test with the pump shut off. */
       readonly dropKPa?: number;
-      /** Drop minutes. */
+      /** Minutes over which the gauge was watched with the pump shut off. */
       readonly dropMinutes?: number;
       /** Share of the air that the pump takes away. Absent: 0.75 (22 inHg of 30 is what repair manuals ask at least). */
       readonly fraction?: number;

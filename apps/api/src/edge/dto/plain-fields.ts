@@ -14,10 +14,13 @@ interface TextLimits {
 export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
   Field({
     ...said,
-    expected: said.form?.words ?? 'a text',
+    expected: textInWords(said),
     check: (value) => textFaults(value, said),
     schema: { ...textSchema(said), ...described(said) },
   });
+
+const textInWords = ({ atLeast = 1, atMost = 200, form }: TextLimits): string =>
+  form?.words ?? `text of ${atLeast} to ${atMost} characters`;
 
 /**
  * What every text keeps to, in a form that patterns of all languages read alike; the marks that `unusableIn` refuses
@@ -258,7 +261,10 @@ export function textFaults(
   value: unknown,
   { atLeast = 1, atMost = 200, form }: TextLimits,
 ): readonly Problem[] {
-  if (typeof value !== 'string') return [problem('not-text', '', { value: shownValue(value) })];
+  if (typeof value !== 'string')
+    return [
+      problem('not-text', '', { value: shownValue(value), expected: textInWords({ atLeast, atMost, form }) }),
+    ];
   if (value.length < atLeast || value.length > atMost)
     return [problem('text-length', '', { count: value.length, range: `${atLeast} to ${atMost} characters` })];
   const unusable = unusableIn(value);

@@ -1937,7 +1937,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "difference": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "Without tax."
+        "description": "Later net sum less the earlier, without tax."
       },
       "shareOfBefore": {
         "type": "number",
@@ -2228,11 +2228,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "wasteFraction": {
         "$ref": "#/components/schemas/Figure",
-        "description": "Absent where no core is bought."
+        "description": "Share of the bought area that goes to waste, 0 to 1; absent where no core is bought."
       },
       "utilisation": {
         "type": "number",
-        "description": "0 where no core is bought."
+        "description": "Share of the bought area that becomes pieces, 0 to 1; 0 where no core is bought."
       },
       "waste": {
         "$ref": "#/components/schemas/SheetUse",
@@ -2607,7 +2607,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "minItems": 2,
           "maxItems": 2
         },
-        "description": "In deck coordinates."
+        "description": "Edge of it in the deck plane, points [xMm, yMm] in order."
       },
       "holes": {
         "type": "array",
@@ -2671,11 +2671,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "layer": {
         "type": "number",
-        "description": "1 lies on the inner skin."
+        "description": "Layer of the stack that the piece belongs to; 1 lies on the inner skin."
       },
       "beddingOrder": {
         "type": "number",
-        "description": "Over all openings."
+        "description": "Place in the order of bedding over all openings, from 1."
       },
       "bay": {
         "type": "number",
@@ -3136,7 +3136,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             },
             "percent": {
               "type": "string",
-              "description": "Exact decimal text."
+              "description": "Rate in percent, as exact decimal text."
             },
             "taxable": {
               "$ref": "#/components/schemas/MoneyJson",
@@ -4215,7 +4215,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "properties": {
       "number": {
         "type": "number",
-        "description": "As on the plan."
+        "description": "Number that the photograph has on the plan and in the report, from 1."
       },
       "caption": {
         "type": "string",
@@ -4445,7 +4445,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "workH": {
         "type": "number",
-        "description": "To cut, fit and bed."
+        "description": "Hours to cut, fit and bed the pieces of this division."
       },
       "airH": {
         "type": "number",
@@ -4919,10 +4919,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "JSON pointer below the entry; packs of a price list by their SKU."
       },
       "before": {
-        "description": "Absent where there was nothing."
+        "description": "Value before the change; absent where there was nothing."
       },
       "after": {
-        "description": "Absent where nothing is left."
+        "description": "Value after the change; absent where nothing is left."
       }
     },
     "required": [
@@ -5297,7 +5297,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "weather": {
         "$ref": "#/components/schemas/WeatherSection",
-        "description": "Only with a forecast."
+        "description": "Windows of the weather for each step; absent without a forecast."
       },
       "day": {
         "type": "object",
@@ -5356,7 +5356,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "minItems": 2,
           "maxItems": 2
         },
-        "description": "In deck coordinates."
+        "description": "Edge of it in the deck plane, points [xMm, yMm] in order."
       },
       "holes": {
         "type": "array",
@@ -5387,7 +5387,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "layer": {
         "type": "number",
-        "description": "1 lies on the inner skin."
+        "description": "Layer of the stack that the piece belongs to; 1 lies on the inner skin."
       },
       "areaM2": {
         "type": "number",
@@ -5552,7 +5552,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "properties": {
       "code": {
         "type": "string",
-        "description": "Code of the line, which asks why."
+        "description": "Code of the line; asked with it, the service derives the quantity."
       },
       "section": {
         "type": "string",
@@ -6929,7 +6929,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "minItems": 2,
         "maxItems": 2,
-        "description": "From the aft edge of the panel."
+        "description": "Distance of the finding from the aft edge of the panel, nearest and farthest."
       },
       "fittings": {
         "type": "array",
@@ -8732,7 +8732,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "minItems": 2,
         "maxItems": 2,
-        "description": "Where it was tapped, [xMm, yMm]."
+        "description": "Where it was taken, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -9106,7 +9106,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/DivisionChoice"
         },
-        "description": "Largest pieces first."
+        "description": "Divisions that were looked at, the largest pieces first."
       },
       "words": {
         "type": "string",
@@ -9141,7 +9141,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "words": {
         "type": "string",
-        "description": "It in a sentence."
+        "description": "The finding in a sentence."
       }
     },
     "required": [
@@ -9406,7 +9406,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/NextReading"
         },
-        "description": "Best first."
+        "description": "Readings to take next, the best first."
       },
       "minutes": {
         "type": "number",
@@ -9473,7 +9473,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/NextReading"
         },
-        "description": "Best first."
+        "description": "Readings to take next, the best first."
       },
       "minutes": {
         "type": "number",
@@ -9589,7 +9589,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             },
             "quantity": {
               "type": "number",
-              "description": "In this estimate."
+              "description": "Quantity of it that this estimate holds."
             },
             "rate": {
               "$ref": "#/components/schemas/MoneyJson",
@@ -9729,7 +9729,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "linearClampSagMm": {
         "type": "number",
-        "description": "Plate bending alone."
+        "description": "Sag under the pressing by plate bending alone, without the stretch of the skin."
       },
       "personSagMm": {
         "type": "number",
@@ -10777,7 +10777,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/DeckPhotograph"
         },
-        "description": "By number."
+        "description": "Photographs of the estimate, by their number."
       }
     },
     "required": [
@@ -11423,7 +11423,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "minItems": 2,
         "maxItems": 2,
-        "description": "Where it was tapped, [xMm, yMm]."
+        "description": "Where it was taken, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -13142,7 +13142,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "number": {
         "type": "number",
-        "description": "0 for the first."
+        "description": "Number of the revision; 0 for the first estimate of the job."
       },
       "reason": {
         "type": "string",
@@ -13463,7 +13463,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/SchedulePly"
         },
-        "description": "From the core outwards."
+        "description": "Plies of the schedule, from the core outwards."
       },
       "thicknessMm": {
         "$ref": "#/components/schemas/Figure",
@@ -13487,7 +13487,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "proudMm": {
         "type": "number",
-        "description": "Above the old surface when positive."
+        "description": "How far the new skin ends above the old surface; negative lies below it."
       },
       "pricePerM2": {
         "type": "number",
@@ -14569,7 +14569,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "minItems": 2,
         "maxItems": 2,
-        "description": "Where it was tapped, [xMm, yMm]."
+        "description": "Where it was taken, [xMm, yMm]."
       },
       "isUnreliable": {
         "type": "boolean",
@@ -14631,7 +14631,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "type": "number"
         },
-        "description": "From the inner skin up."
+        "description": "Thickness of each layer, from the inner skin up."
       },
       "bondLineMm": {
         "type": "number",
@@ -14727,7 +14727,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "flush": {
         "$ref": "#/components/schemas/Figure",
-        "description": "Positive stands proud."
+        "description": "Height of the new stack less the cavity: positive stands proud of the old deck, negative lies below it."
       },
       "check": {
         "$ref": "#/components/schemas/StackCheck",
@@ -15138,7 +15138,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "packs": {
         "type": "number",
-        "description": "Whole packs."
+        "description": "Whole packs that could be sold when they were counted."
       },
       "countedAt": {
         "type": "string",

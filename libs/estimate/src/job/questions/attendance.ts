@@ -50,7 +50,12 @@ export const surveyorQuestions = {
 
 /** For whom and by whom. Data about people: kept in the rows of the organisation, and erased on demand. */
 export const partyQuestions = {
-  client: askText({ meaning: 'client', atMost: 200, otherwise: 'unknown' }),
+  client: askText({
+    meaning: 'client',
+    description: 'Who ordered the survey or the work.',
+    atMost: 200,
+    otherwise: 'unknown',
+  }),
   instructedBy: askText({
     meaning: 'who gave the instruction',
     description: 'Owner, insurer or somebody else; where it is not the client.',

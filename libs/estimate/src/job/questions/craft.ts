@@ -3,6 +3,7 @@ import { ask, askWhich } from '#lib/asking';
 export const craftQuestions = {
   craftType: askWhich({
     meaning: 'kind of craft',
+    description: 'Whether she sails or is driven by motor; the pressure of the yardstick differs.',
     choices: ['sail', 'motor'],
     otherwise: 'unknown',
   }),
@@ -26,6 +27,7 @@ export const craftQuestions = {
   }),
   designCategory: askWhich({
     meaning: 'design category',
+    description: 'Design category of the craft, from A (ocean) to D (sheltered waters).',
     choices: ['A', 'B', 'C', 'D'],
     otherwise: 'unknown',
   }),

@@ -22,13 +22,21 @@ import { liningKinds } from '#lib/methods';
 const edgeKinds = ['hull-joint', 'coaming', 'hatch', 'toe-rail', 'bulkhead', 'beam', 'other'] as const;
 
 export const supportQuestions = {
-  kind: askWhich({ meaning: 'what it is', choices: edgeKinds }),
+  kind: askWhich({
+    meaning: 'what it is',
+    description: 'What bears the panel along the line.',
+    choices: edgeKinds,
+  }),
   from: askPlace({ meaning: 'where it starts' }),
   to: askPlace({ meaning: 'where it ends' }),
 };
 
 export const overlayQuestions = {
-  kind: askWhich({ meaning: 'kind of overlay', choices: ['screwed-planks', 'glued-planks', 'synthetic'] }),
+  kind: askWhich({
+    meaning: 'kind of overlay',
+    description: 'What lies on the deck and must come off first.',
+    choices: ['screwed-planks', 'glued-planks', 'synthetic'],
+  }),
   thicknessMm: ask({
     unit: 'mm',
     meaning: 'thickness of the overlay',
@@ -201,7 +209,19 @@ export const deckParts = {
     description: 'The panel of deck: its edge, what holds it and what lies under it.',
     of: panelQuestions,
   }),
-  outerSkin: askPart({ meaning: 'the outer skin', of: outerSkinQuestions }),
-  innerSkin: askPart({ meaning: 'the inner skin', of: innerSkinQuestions }),
-  core: askPart({ meaning: 'the old core', of: coreQuestions }),
+  outerSkin: askPart({
+    meaning: 'the outer skin',
+    description: 'The skin that is walked on, as it was found.',
+    of: outerSkinQuestions,
+  }),
+  innerSkin: askPart({
+    meaning: 'the inner skin',
+    description: 'The skin below the core, as it was found.',
+    of: innerSkinQuestions,
+  }),
+  core: askPart({
+    meaning: 'the old core',
+    description: 'The old core between the skins, as it was built.',
+    of: coreQuestions,
+  }),
 };

@@ -43,7 +43,11 @@ export const zones = askList({
 
 export const fittingQuestions = {
   id: askLabel({ meaning: 'name of the fitting' }),
-  kind: askWhich({ meaning: 'kind of fitting', choices: fittingKinds }),
+  kind: askWhich({
+    meaning: 'kind of fitting',
+    description: 'What the fitting is, such as a cleat or the base of a stanchion.',
+    choices: fittingKinds,
+  }),
   at: askPlace({ meaning: 'where it stands' }),
   holes: ask({ ...fittingHolesAsked, otherwise: 'unknown' }),
   holeDiameterMm: ask({
@@ -53,7 +57,11 @@ export const fittingQuestions = {
     otherwise: 'unknown',
   }),
   baseMm: ask({ ...fittingBaseAsked, otherwise: 'unknown' }),
-  isLeaking: askWhether({ meaning: 'whether it leaks', otherwise: 'unknown' }),
+  isLeaking: askWhether({
+    meaning: 'whether it leaks',
+    description: 'Whether water comes in at the fitting.',
+    otherwise: 'unknown',
+  }),
   wetReachMm: ask({
     unit: 'mm',
     meaning: 'reach of wet core from a hole',

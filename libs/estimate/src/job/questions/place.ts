@@ -147,5 +147,11 @@ export const crewQuestions = {
     range: { from: 0.1, upTo: 1 },
     otherwise: usualAttendance,
   }),
-  workingDays: askSome({ meaning: 'working days', choices: weekdays, least: 1, otherwise: 'unknown' }),
+  workingDays: askSome({
+    meaning: 'working days',
+    description: 'Days of the week on which the crew works.',
+    choices: weekdays,
+    least: 1,
+    otherwise: 'unknown',
+  }),
 };

@@ -3,8 +3,16 @@ import { askWear, goodsBillings } from '#lib/costing';
 import { labourQuestion } from './place.js';
 
 export const pricingQuestions = {
-  priceList: askCode({ meaning: 'price list', otherwise: 'unknown' }),
-  labourRates: askCode({ meaning: 'labour rates', otherwise: 'unknown' }),
+  priceList: askCode({
+    meaning: 'price list',
+    description: 'Code of the price list that goods are priced from.',
+    otherwise: 'unknown',
+  }),
+  labourRates: askCode({
+    meaning: 'labour rates',
+    description: 'Code of the labour rates that hours are priced with.',
+    otherwise: 'unknown',
+  }),
   goods: askWhich({
     meaning: 'how goods are charged',
     description:

@@ -9,7 +9,12 @@ import { pricingQuestions } from './pricing.js';
 
 /** Everything that may be asked about a soft deck. */
 export const recordQuestions = {
-  title: askText({ meaning: 'title', atMost: 200, otherwise: 'unknown' }),
+  title: askText({
+    meaning: 'title',
+    description: 'What the job is called on documents.',
+    atMost: 200,
+    otherwise: 'unknown',
+  }),
   reference: askText({
     meaning: 'reference',
     description: "The caller's own reference.",
@@ -27,11 +32,17 @@ export const recordQuestions = {
     otherwise: practice('part', 'only the panel in question is taken to have been sounded'),
   }),
   method: askPart({ meaning: 'how it is repaired', of: methodQuestions, otherwise: 'defaults' }),
-  conditions: askPart({ meaning: 'conditions of work', of: conditionQuestions, otherwise: 'defaults' }),
+  conditions: askPart({
+    meaning: 'conditions of work',
+    description: 'Where the work is done, and in what air.',
+    of: conditionQuestions,
+    otherwise: 'defaults',
+  }),
   crew: askPart({ meaning: 'the crew', of: crewQuestions, otherwise: 'defaults' }),
   pricing: askPart({ meaning: 'pricing', of: pricingQuestions, otherwise: 'defaults' }),
   locale: askText({
     meaning: 'language of documents',
+    description: 'Language that numbers and dates of documents are written in.',
     atMost: 35,
     form: { pattern: /^[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*$/, words: 'a language tag such as en-GB' },
     otherwise: 'unknown',
