@@ -111,7 +111,8 @@ function refusals(): string {
       typedKeys(problemWords).map((name) => [
         code(name),
         problemWords[name].title,
-        problemWords[name].detail,
+        // The nearest of the words that were to choose from is said only where one is near.
+        problemWords[name].detail.replace('{nearest}', ''),
       ]),
     ),
   ]);
