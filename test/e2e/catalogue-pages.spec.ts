@@ -157,4 +157,62 @@ inBrowser('the catalogue in the hands of an admin without a program (needs /usr/
     expect(items[0].perHour.general).toBe('77.00');
     await page.context().close();
   });
+
+  test('by keyboard: what a supplier charges, taxes, counted stock, materials and sources are kept, with faults where they are', async () => {
+    await desk.service.post('/v1/editions', { code: 'shelves' });
+    const lists = (await desk.service.get('/v1/price-lists?edition=shelves')).body.items;
+    const [{ code: list, packs }] = lists;
+    const page = await desk.signedIn({ viewport: { width: 390, height: 844 } });
+    const at = (to: string): Promise<unknown> => page.goto(`${desk.service.url}/#/catalogue/shelves${to}`);
+    const sound = async (): Promise<void> => {
+      expect(await faultsByAxe(page)).toEqual([]);
+      expect(await fitsAcross(page)).toBe(true);
+    };
+
+    await at(`/lists/${list}/suppliers`);
+    const delivery = page.getByLabel('One delivery').first();
+    await delivery.fill('a lot');
+    await page.getByRole('button', { name: 'Save' }).press('Enter');
+    await page.locator('input[aria-invalid]').first().waitFor();
+    await sound();
+    await page.getByLabel('One delivery').first().fill('11.25');
+    await page.getByRole('button', { name: 'Save' }).press('Enter');
+    await page.getByText('Saved.', { exact: true }).waitFor();
+    const after = (await desk.service.get(`/v1/price-lists/${list}?edition=shelves`)).body;
+    expect(after.suppliers[0].delivery).toBe('11.25');
+    expect(after.suppliers.length).toBe(lists[0].suppliers.length);
+
+    await at(`/lists/${list}/stock`);
+    await page.getByLabel(`Stock: ${packs[0].sku}`, { exact: true }).fill('7');
+    await page.getByRole('button', { name: 'Save' }).press('Enter');
+    await page.getByText('Counts kept: 1.').waitFor();
+    await sound();
+    expect((await desk.service.get(`/v1/price-lists/${list}/packs/${packs[0].sku}/stock`)).body.packs).toBe(7);
+
+    await at('/rates');
+    const tax = page.getByRole('group', { name: 'Tax, percent' }).first().getByRole('textbox').first();
+    await tax.fill('19');
+    await page.getByRole('button', { name: 'Save' }).first().press('Enter');
+    await page.getByText('Saved.', { exact: true }).waitFor();
+    const rates = (await desk.service.get('/v1/labour-rates?edition=shelves')).body.items;
+    expect(rates[0].taxGroups[0].percent).toBe('19');
+
+    for (const [shelf, word] of [
+      ['materials', 'Materials'],
+      ['sources', 'Sources'],
+    ] as const) {
+      const answer = await desk.service.get(`/v1/${shelf}?edition=shelves`, { accept: 'text/csv' });
+      await at(`/${shelf}`);
+      await page.getByRole('heading', { name: word }).waitFor();
+      await page.getByLabel('Cells').fill('nonsense\r\n1');
+      await page.getByRole('button', { name: 'Take in', exact: true }).press('Enter');
+      await page.getByRole('region', { name: 'Faults' }).waitFor();
+      await sound();
+      await page.getByLabel('Cells').fill(answer.text);
+      await page.getByRole('button', { name: 'Take in', exact: true }).press('Enter');
+      await page.getByText(/^Rows taken in: \d+\.$/).waitFor();
+      expect(await page.getByRole('region', { name: 'Faults' }).count()).toBe(0);
+    }
+    await page.context().close();
+  });
 });

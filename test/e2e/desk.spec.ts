@@ -7,6 +7,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { leastRecord } from '../../apps/api/src/inputs/least-record.js';
 import { faultsByAxe, fitsAcross, inBrowser, openDesk, type DeskInBrowser } from './desk-in-browser.js';
+import { TEST_KEY } from './service.js';
 
 const root = path.join(import.meta.dirname, '../..');
 
@@ -175,6 +176,27 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     expect(await stored()).toBe(before + 1);
     // Below a tenth counts as steady: web.dev, Cumulative Layout Shift.
     expect(await page.evaluate('window.shifted')).toBeLessThan(0.1);
+    await page.context().close();
+  });
+
+  test('what comes after sign-in has its room before it: on a slow service nothing moves on a phone', async () => {
+    const page = await desk.blankPage({ viewport: { width: 390, height: 844 }, hasTouch: true });
+    await page.addInitScript(`
+      window.moved = [];
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) if (!entry.hadRecentInput) window.moved.push(entry.value);
+      }).observe({ type: 'layout-shift', buffered: true });`);
+    await page.route('**/v1/**', async (route) => {
+      await new Promise((done) => setTimeout(done, 900));
+      await route.continue();
+    });
+    await page.goto(desk.service.url);
+    expect(await page.getByRole('link', { name: 'New sheet' }).count()).toBe(0);
+    await page.getByLabel('Key', { exact: true }).fill(TEST_KEY);
+    await page.getByRole('button', { name: 'Sign in' }).tap();
+    await page.getByRole('link', { name: 'New sheet' }).first().waitFor();
+    await page.waitForTimeout(1500);
+    expect(await page.evaluate('window.moved')).toEqual([]);
     await page.context().close();
   });
 

@@ -8,6 +8,9 @@ import { editionsPage } from './catalogue/editions-page.js';
 import { priceListPage } from './catalogue/price-list-page.js';
 import { ratesPage } from './catalogue/rates-page.js';
 import { sheetPage } from './catalogue/sheet-page.js';
+import { materialsPage, sourcesPage } from './catalogue/shelf-page.js';
+import { stockPage } from './catalogue/stock-page.js';
+import { suppliersPage } from './catalogue/suppliers-page.js';
 import { basketPage } from './pages/basket.js';
 import { comparePage } from './pages/compare.js';
 import { estimatesPage } from './pages/estimates.js';
@@ -36,9 +39,13 @@ const routes: readonly Route[] = [
   [/^#\/catalogue$/, editionsPage],
   [/^#\/catalogue\/([^/]+)$/, priceListPage],
   [/^#\/catalogue\/([^/]+)\/rates$/, ratesPage],
+  [/^#\/catalogue\/([^/]+)\/materials$/, materialsPage],
+  [/^#\/catalogue\/([^/]+)\/sources$/, sourcesPage],
   [/^#\/catalogue\/([^/]+)\/comparison$/, comparisonPage],
   [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)$/, priceListPage],
   [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)\/sheet$/, sheetPage],
+  [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)\/suppliers$/, suppliersPage],
+  [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)\/stock$/, stockPage],
 ];
 
 class App {
@@ -137,17 +144,15 @@ class App {
       html`<a href=${hash} aria-current=${isHere ? 'page' : nothing}>${word}</a>`;
     const { hash } = location;
     const isCatalogue = hash.startsWith('#/catalogue');
+    // Before sign-in the room of what comes after is kept, so that nothing moves when it comes.
+    const later = this.#apiKey === '' ? 'later' : '';
     return html`<header>
       <p class="mark">Kingplank</p>
-      ${
-        this.#apiKey === ''
-          ? nothing
-          : html`<nav aria-label="Kingplank">
-              ${link('#/', words.estimates, hash !== '#/new' && !isCatalogue)}
-              ${link('#/new', words.newSheet, hash === '#/new')}
-              ${link('#/catalogue', words.catalogue, isCatalogue)}
-            </nav>`
-      }
+      <nav aria-label="Kingplank" class=${later}>
+        ${link('#/', words.estimates, hash !== '#/new' && !isCatalogue)}
+        ${link('#/new', words.newSheet, hash === '#/new')}
+        ${link('#/catalogue', words.catalogue, isCatalogue)}
+      </nav>
       <div class="settings">
         ${this.#setting(words.language, ['en', 'ar'], this.#taste.language, (language) => ({ language }))}
         ${this.#setting(words.units, ['si', 'us'], this.#taste.units, (units) => ({
@@ -156,11 +161,7 @@ class App {
         ${this.#setting(words.look, looks, this.#taste.look, (look) => ({
           look: looks.find((one) => one === look) ?? 'system',
         }))}
-        ${
-          this.#apiKey === ''
-            ? nothing
-            : html`<button type="button" @click=${() => this.#signOut()}>${words.signOut}</button>`
-        }
+        <button type="button" class=${later} @click=${() => this.#signOut()}>${words.signOut}</button>
       </div>
     </header>`;
   }

@@ -20,6 +20,7 @@ export const editionHead = ({ words }: Desk, { edition, lists, hash }: EditionPl
     </p>
     <nav class="row" aria-label=${words.edition}>
       ${lists.map(({ code, name }) => link(`${at}/lists/${code}`, name))} ${link(`${at}/rates`, words.rates)}
+      ${link(`${at}/materials`, words.materials)} ${link(`${at}/sources`, words.sources)}
       ${link(`${at}/comparison`, words.comparison)}
     </nav>`;
 };

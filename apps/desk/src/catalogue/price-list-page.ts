@@ -83,6 +83,8 @@ class PriceListPage implements Page {
           ? html`<a class="button" href=${`${hash}/sheet`}>${words.import}</a>`
           : nothing
       }
+      <a class="button" href=${`${hash}/suppliers`}>${words.suppliers}</a>
+      <a class="button" href=${`${hash}/stock`}>${words.countStock}</a>
       <button type="button" @click=${() => void this.#keepCsv(list)}>${words.asCsvList}</button>
     </div>`;
   }

@@ -9,6 +9,7 @@ import {
 import { html, nothing, type TemplateResult } from 'lit';
 import { trying, type Desk, type Page } from '../desk.js';
 import { editionHead, isDraft } from './edition-head.js';
+import { numberField } from './number-field.js';
 
 /** Rates of the yard in an edition: by the hour, charges, and percentages. */
 export function ratesPage(desk: Desk, code: string): Page {
@@ -62,9 +63,9 @@ interface Form {
 
 const ratesForm = (desk: Desk, rates: LabourRatesInput, form: Form): TemplateResult => {
   const { words } = desk;
-  const { name, currency, perHour, charges, overheadPercent, profitPercent } = rates;
+  const { name, currency, perHour, charges, overheadPercent, profitPercent, taxGroups } = rates;
   const field = (at: string, label: string, value: string): TemplateResult =>
-    rateField(form, at, label, value);
+    numberField(form, at, label, value);
   return html`<h2>${name} (${currency})</h2>
     <form @submit=${(event: Event) => void form.save(rates, formTexts(event))}>
       <fieldset>
@@ -86,6 +87,12 @@ const ratesForm = (desk: Desk, rates: LabourRatesInput, form: Form): TemplateRes
           ${field('/profitPercent', 'profit', profitPercent)}
         </div>
       </fieldset>
+      <fieldset>
+        <legend>${words.taxGroups}</legend>
+        <div class="fields" lang="en">
+          ${taxGroups.map((group, at) => field(`/taxGroups/${at}/percent`, group.name, group.percent))}
+        </div>
+      </fieldset>
       ${form.isOpen ? html`<button class="main" type="submit">${words.save}</button>` : nothing}
     </form>`;
 };
@@ -96,27 +103,11 @@ const chargeSaid = ({ name, per, when, where }: LabourRatesInput['charges'][numb
     .map((text) => text.replaceAll('-', ' '))
     .join(', ');
 
-function rateField({ isOpen, faults }: Form, at: string, label: string, value: string): TemplateResult {
-  const fault = faults.find(({ pointer }) => pointer === at);
-  return html`<label
-    ><span>${label}</span
-    ><input
-      name=${at}
-      inputmode="decimal"
-      autocomplete="off"
-      dir="ltr"
-      ?readonly=${!isOpen}
-      aria-invalid=${fault === undefined ? nothing : 'true'}
-      .value=${value}
-    />${fault === undefined ? nothing : html`<span class="fault">${fault.detail}</span>`}</label
-  >`;
-}
-
 /** The parts of the rates that hold what was typed, whole, as a merge patch takes them. */
 const withTexts = (
-  { perHour, charges }: LabourRatesInput,
+  { perHour, charges, taxGroups }: LabourRatesInput,
   texts: Texts,
-): Pick<LabourRatesInput, 'perHour' | 'charges' | 'overheadPercent' | 'profitPercent'> => {
+): Pick<LabourRatesInput, 'perHour' | 'charges' | 'overheadPercent' | 'profitPercent' | 'taxGroups'> => {
   const { general, laminator, finisher, rigger } = perHour;
   const rate = (skill: string, was: string): string => texts[`/perHour/${skill}`]?.trim() ?? was;
   return {
@@ -129,6 +120,10 @@ const withTexts = (
     charges: charges.map((charge, at) => ({
       ...charge,
       price: texts[`/charges/${at}/price`]?.trim() ?? charge.price,
+    })),
+    taxGroups: taxGroups.map((group, at) => ({
+      ...group,
+      percent: texts[`/taxGroups/${at}/percent`]?.trim() ?? group.percent,
     })),
     overheadPercent: (texts['/overheadPercent'] ?? '').trim(),
     profitPercent: (texts['/profitPercent'] ?? '').trim(),

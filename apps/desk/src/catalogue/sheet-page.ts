@@ -3,6 +3,7 @@ import { ProblemError, type ProblemEntry, type Versioned, type PriceListInput } 
 import { html, nothing, type TemplateResult } from 'lit';
 import { trying, type Desk, type Page } from '../desk.js';
 import { table } from '../table.js';
+import { faultRows, refusals } from './fault-table.js';
 import { readDelimited, type Delimited } from './delimited.js';
 import { guessed } from './guessed-meanings.js';
 import {
@@ -280,35 +281,6 @@ function faultSaid(desk: Desk, { code, text = '', firstRow = 0 }: SheetFault): s
   const what = target === undefined ? text : targetWords(desk)[target];
   return filled(desk.words[`fault.${code}`], { text, what, row: firstRow });
 }
-
-const refusals = (desk: Desk, faults: readonly ProblemEntry[]): TemplateResult | typeof nothing =>
-  faults.length === 0
-    ? nothing
-    : faultRows(
-        desk,
-        faults.map(({ row, column, detail }) => ({ row, column, text: detail })),
-      );
-
-interface FaultRow {
-  readonly row?: number | undefined;
-  readonly column?: string | undefined;
-  readonly text: string;
-}
-
-const faultRows = ({ words }: Desk, faults: readonly FaultRow[]): TemplateResult =>
-  html`<h2>${words.faults} (${faults.length})</h2>
-    ${table(
-      words.faults,
-      [{ head: words.row, isNumber: true }, { head: words.columns }, { head: words.fault }],
-      faults.map(
-        ({ row, column, text }) =>
-          html`<tr>
-            <td class="number">${row ?? ''}</td>
-            <td>${column ?? ''}</td>
-            <td class="fault">${text}</td>
-          </tr>`,
-      ),
-    )}`;
 
 /** A fault of a pack at the row of the sheet that it came from. */
 function inSheet(fault: ProblemEntry, { packs, rowOf }: TakenSheet): ProblemEntry {

@@ -77,7 +77,7 @@ class EstimateList implements Page {
   #table(items: readonly EstimateListed[]): TemplateResult {
     const { words } = this.#desk;
     return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.estimates}>
-      <table>
+      <table class="listed">
         <thead>
           <tr>
             <th scope="col">${words.choose}</th>

@@ -168,6 +168,26 @@ export const en = {
   'perHour': 'Per hour',
   'charges': 'Charges',
   'percents': 'Percentages',
+  'materials': 'Materials',
+  'sources': 'Sources',
+  'kind': 'Kind',
+  'findEntry': 'Search code, name or kind',
+  'entriesOf': '{n} of {all} entries',
+  'shelfHelp':
+    'A sheet in the form in which the list is had as CSV: rows with a known code are changed, others are added. All of it is taken in, or none with every fault.',
+  'tookIn': 'Rows taken in: {n}.',
+  'suppliers': 'Suppliers',
+  'charge.delivery': 'One delivery',
+  'charge.hazardSurcharge': 'For each box of dangerous goods',
+  'charge.oversizeFreight': 'For goods too large for a parcel',
+  'charge.minimumOrder': 'Least order',
+  'charge.freeDeliveryFrom': 'Delivered free from (empty: never)',
+  'countStock': 'Count the stock',
+  'stockHelp':
+    'What is counted here holds at once, for every edition; an empty field leaves the stock of the list.',
+  'countedAt': 'Counted',
+  'counted': 'Counts kept: {n}.',
+  'taxGroups': 'Tax, percent',
 };
 
 export type DeskWord = keyof typeof en;
