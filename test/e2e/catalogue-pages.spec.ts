@@ -187,7 +187,9 @@ inBrowser('the catalogue in the hands of an admin without a program (needs /usr/
     await page.getByRole('button', { name: 'Save' }).press('Enter');
     await page.getByText('Counts kept: 1.').waitFor();
     await sound();
-    expect((await desk.service.get(`/v1/price-lists/${list}/packs/${packs[0].sku}/stock`)).body.packs).toBe(7);
+    expect((await desk.service.get(`/v1/price-lists/${list}/packs/${packs[0].sku}/stock`)).body.packs).toBe(
+      7,
+    );
 
     await at('/rates');
     const tax = page.getByRole('group', { name: 'Tax, percent' }).first().getByRole('textbox').first();

@@ -82,10 +82,10 @@ const supplierFields = (
 function withTexts(supplier: Supplier, at: number, texts: Texts): Supplier {
   const typed = (charge: (typeof charges)[number]): string =>
     (texts[`/suppliers/${at}/${charge}`] ?? '').trim();
-  const { freeDeliveryFrom: _, ...rest } = supplier;
   const free = typed('freeDeliveryFrom');
   return {
-    ...rest,
+    code: supplier.code,
+    name: supplier.name,
     delivery: typed('delivery'),
     hazardSurcharge: typed('hazardSurcharge'),
     oversizeFreight: typed('oversizeFreight'),
