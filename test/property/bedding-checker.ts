@@ -8,15 +8,25 @@ import type { Point, Polygon, Region, Ring } from '#lib/geometry';
  */
 export function conflictsOf(
   { pieces, solidFills }: Pick<Mosaic, 'pieces' | 'solidFills'>,
-  { area, undercut }: { readonly area: Polygon; readonly undercut: Region },
+  { area, undercut, staying = [] }: Cavity,
 ): readonly string[] {
   const cavity = [ringsIn(area), ...undercut.map(ringsIn)];
-  const solid = solidFills.map(({ outline, holes }) => thing([outline, ...holes]));
+  const solid = [
+    ...solidFills.map(({ outline, holes }) => thing([outline, ...holes])),
+    ...staying.map((polygon) => thing(ringsIn(polygon))),
+  ];
   return pieces.flatMap((piece, k) => {
     const below = pieces.slice(0, k).filter(({ layer }) => layer === piece.layer);
     const standing = [...solid, ...below.map(({ outline, holes }) => thing([outline, ...holes]))];
     return conflictsOfOne(piece, { opening: ringsIn(area), cavity, standing });
   });
+}
+
+interface Cavity {
+  readonly area: Polygon;
+  readonly undercut: Region;
+  /** Core that was left where it is. */
+  readonly staying?: Region;
 }
 
 type Rings = readonly Ring[];

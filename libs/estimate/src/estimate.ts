@@ -21,6 +21,7 @@ import { costOf } from './stages/cost-stage.js';
 import { extentOf } from './stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from './stages/labour-drivers.js';
 import { labourOf } from './stages/labour-stage.js';
+import { jointTapes } from './ladder/joint-tapes.js';
 import { laminateFor, withTapes } from './stages/laminate-stage.js';
 import { pressedGoods } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
@@ -109,7 +110,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
       pricedWork(
         {
           ...work,
-          laminate: withTapes(work),
+          laminate: withTapes({ ...work, tapes: jointTapes(job, work.core) }),
           cards: cardsFor(work.job, [...offIn(work.scope.plan.fittings), ...work.beside.off]),
           needsBesides: work.beside.needs,
           ...pressedGoods(work),

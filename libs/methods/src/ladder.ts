@@ -71,7 +71,7 @@ const firstOf = ({ refusals }: Method, facts: MethodFacts): Reason | undefined =
   return undefined;
 };
 
-/** A condition that has to be settled first weighs as much as a step or two on the ladder. */
+/** A condition that has to be settled first weighs as much as a step or two on the ladder. Judgement, no published source. */
 const FIRST_CONDITION = 15;
 const FURTHER_CONDITION = 3;
 

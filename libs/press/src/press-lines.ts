@@ -117,7 +117,7 @@ function stretches(
 const between = (start: number, end: number, count: number): readonly number[] =>
   Array.from({ length: count }, (_, index) => start + ((index + 1) * (end - start)) / (count + 1));
 
-/** Past each end of what they press, battens lie on the sound deck. */
+/** Past each end of what they press, battens lie on the sound deck. From memory. */
 const BATTEN_ENDS_MM = 100;
 
 export interface BattenCase {

@@ -111,12 +111,12 @@ const defaults = {
     ),
 };
 
-/** Lift that a deck may keep for ever. */
+/** Lift that a deck may keep for ever. From memory: what fairing hides. */
 const MOST_LIFT_MM = 1;
-/** Every foot, as practised; closer where the skin is thin, never closer than a hand. */
+/** Every foot. Source: [METHODS-FROM-BELOW]. Closer where the skin is thin, never closer than a hand: from memory. */
 const BOW_MM = 300;
 const LEAST_BOW_MM = 150;
-/** 18 by 24 in. */
+/** 18 by 24 in, the smaller of the pieces from below in print. Source: [METHODS-FROM-BELOW]. */
 const PIECE_M2 = 0.279;
 
 /**

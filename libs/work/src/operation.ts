@@ -90,6 +90,7 @@ export const driverAmountsQuestions = {
   'crack-m': ask({ ...amount, meaning: 'crack that is ground out and closed' }),
   'leak-frame': ask({ ...amount, meaning: 'frames whose bare core is dug back and sealed' }),
   'leak-slot': ask({ ...amount, meaning: 'chainplate slots filled, to be cut anew' }),
+  'core-joint-m': ask({ ...amount, meaning: 'joints of plywood core that are grooved, filled and taped' }),
   'leak-hunt': ask({ ...amount, meaning: 'searches for the way in of the water' }),
   'overlay-screwed-m2': ask({ ...amount, meaning: 'screwed planks that come off' }),
   'overlay-glued-m2': ask({ ...amount, meaning: 'glued planks that come off' }),

@@ -2,7 +2,7 @@ import { areaMm2, boundsOfPoints, type Region } from '#lib/geometry';
 import type { MosaicNumbers } from './rules.js';
 
 const MM2_PER_M2 = 1_000_000;
-/** A last bay smaller than this share is bedded with the one before. */
+/** A last bay smaller than this share is bedded with the one before. From memory. */
 const OVER_BAY = 1.25;
 
 /** Which bay each piece belongs to, from 1: what is bedded in one go, from one end of the opening to the other. */

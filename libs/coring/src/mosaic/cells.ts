@@ -1,6 +1,7 @@
 import {
   areaMm2,
   bounds,
+  difference,
   intersection,
   perimeterMm,
   rectangle,
@@ -35,11 +36,25 @@ export interface PieceBox {
 export const cellsOf = (task: CellTask): readonly Region[] =>
   joinedWhereRoom(
     withoutSlivers(
-      task.region.flatMap((polygon) => dividedWell({ ...task, region: [polygon] })),
+      task.region
+        .flatMap((polygon) => dividedWell({ ...task, region: [polygon] }))
+        .flatMap((cell) => halvedToFit(cell, task)),
       task,
     ),
     task,
   );
+
+/** Rows of equal area grow long towards the narrow end of a taper: what is still too long for sheet or camber is cut across. */
+function halvedToFit(cell: Region, task: Pick<CellTask, 'boxes'>): readonly Region[] {
+  const box = bounds(cell);
+  if (box === undefined || fitsBox(cell, task)) return [cell];
+  const isLong = box.maxX - box.minX >= box.maxY - box.minY;
+  const half = isLong
+    ? rectangle(box.minX - 1, box.minY - 1, (box.minX + box.maxX) / 2, box.maxY + 1)
+    : rectangle(box.minX - 1, box.minY - 1, box.maxX + 1, (box.minY + box.maxY) / 2);
+  const mask = [{ outer: half, holes: [] }];
+  return [...intersection(cell, mask), ...difference(cell, mask)].flatMap((part) => halvedToFit([part], task));
+}
 
 const MORE_ROWS = 2;
 /** Rows beyond the fewest that a sheet allows. */
@@ -108,7 +123,7 @@ function isWithinLimits(cell: Region, task: Pick<CellTask, 'largestMm2' | 'boxes
   return areaMm2(cell) <= OVER_LIMIT * task.largestMm2 && fitsBox(cell, task);
 }
 
-function fitsBox(cell: Region, { boxes }: Pick<CellTask, 'boxes'>): boolean {
+export function fitsBox(cell: Region, { boxes }: Pick<CellTask, 'boxes'>): boolean {
   const box = bounds(cell);
   if (box === undefined) return true;
   const [along, across] = [box.maxX - box.minX, box.maxY - box.minY];

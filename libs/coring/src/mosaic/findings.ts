@@ -53,7 +53,7 @@ function orderFindings({ pieces, unproven }: Found, opening: string): readonly M
       ];
 }
 
-/** More than this filled solid is heavy and warms up: about what is usual as a solid spot. */
+/** More than this filled solid is heavy and warms up: about what is usual as a solid spot. From memory. */
 const MUCH_M2 = 0.1;
 /** Paste and laminate in place of light core, net of the core: common practice takes 12.7 mm as 20 kg/m2 more. */
 const HEAVIER_KG_PER_L = 1.6;

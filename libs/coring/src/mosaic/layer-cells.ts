@@ -59,7 +59,7 @@ const depthOf = (lip: Region, area: Region): number =>
 
 /** The rounding of corners. */
 const NOTHING_MM2 = 25;
-/** Pieces under a lip reach this far into the opening, so that fingers can push them; the middle stays open until they are in. */
+/** Pieces under a lip reach this far into the opening, so that fingers can push them; the middle stays open until they are in. From memory. */
 const BAND_MM = 60;
 /** In the second layer the band is narrower, so that its joints do not lie over those of the first. */
 const UPPER_BAND_SHARE = 0.55;
@@ -133,7 +133,7 @@ const taskAt = (
   { angle, largestMm2, narrowestMm }: TurnedSize,
 ): Omit<CellTask, 'region'> => ({
   largestMm2,
-  boxes: boxesOf(request),
+  boxes: boxesOf(request, angle),
   isShifted: layer % 2 === 1,
   numbers: { ...forCells(numbers), narrowestMm },
   supports: (request.supports ?? []).map(
@@ -141,9 +141,14 @@ const taskAt = (
   ),
 });
 
-/** Room for a piece in the frame of the grain: a sheet as it lies, and across it where the core may be turned. */
-function boxesOf(request: MosaicRequest): readonly PieceBox[] {
-  const { sheets, core, longestSideMm = Infinity } = request;
+/**
+ * Room for a piece in the frame of the grain: a sheet as it lies, and across it where the core may be turned. A piece that lies
+ * askew reaches farther across the camber than its side is long: no farther than a square one may.
+ */
+function boxesOf(request: MosaicRequest, angle: number): readonly PieceBox[] {
+  const { sheets, core } = request;
+  const longestSideMm =
+    (request.longestSideMm ?? Infinity) / (Math.abs(Math.cos(angle)) + Math.abs(Math.sin(angle)));
   const mayTurn = core.allowedTurnsDeg.length === 0 || core.allowedTurnsDeg.some((turn) => turn % 180 !== 0);
   const lying = sheets.map(({ lengthMm, widthMm }) => ({ alongMm: lengthMm, acrossMm: widthMm }));
   const across = lying.map(({ alongMm, acrossMm }) => ({ alongMm: acrossMm, acrossMm: alongMm }));

@@ -8,7 +8,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
-import { withoutSlivers, type CellTask } from './cells.js';
+import { cellsOf, fitsBox, withoutSlivers, type CellTask } from './cells.js';
 
 /** A band along the edge of an opening, part under the lip and part in the open. */
 export interface LipBand {
@@ -21,6 +21,7 @@ export interface LipBand {
 
 /** Bends of the edge flatter than this are drawn straight for the joints. */
 const BEND_MM = 6;
+/** Shorter pieces along a lip are more joint than core. From memory. */
 const SHORTEST_MM = 120;
 
 /**
@@ -43,8 +44,10 @@ export function lipCells(
     }
   }
   const rest = left.map((polygon): Region => [polygon]);
+  const found = [...cells, ...rest].filter((cell) => areaMm2(cell) > 1);
   return withoutSlivers(
-    [...cells, ...rest].filter((cell) => areaMm2(cell) > 1),
+    // A long straight stretch, or what lies between two rings, may still be longer than sheet or camber allow.
+    found.flatMap((cell) => (fitsBox(cell, task) ? [cell] : cellsOf({ ...task, region: cell }))),
     { ...task, region: band },
   );
 }

@@ -182,7 +182,7 @@ export function solidFill(
   };
 }
 
-/** Widths up to which each fill is usual. */
+/** Widths up to which each fill is usual. From memory: paste below 25 mm, paste or laminate to 40, a dense strip beyond. */
 const PASTE_MM = 25;
 const LAMINATE_MM = 40;
 

@@ -71,6 +71,7 @@ function liningBesides({ record: { panel }, answers }: Job, { openedM2 }: Opened
   return { [liningDrivers[lining]]: area('lining to take out', LINING_REACH * openedM2.value, openedM2) };
 }
 
+/** A hand wider than the opening all round. Common practice, no published source. */
 const LINING_REACH = 1.3;
 
 /** The lining is counted by its kind where that is known. */

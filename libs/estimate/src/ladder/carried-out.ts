@@ -61,7 +61,7 @@ function reasonAgainst(job: Job, { method }: JudgedRung, scope: Outcome<ScopeWor
   );
 }
 
-/** Builders laid squares of 100 to 150 mm of plain core on a camber; smaller ones are tiles, and more joint than core. */
+/** Builders laid squares of 100 to 150 mm of plain core on a camber; smaller ones are tiles, and more joint than core. From memory. */
 const LEAST_TILE_MM = 100;
 
 /** A camber so tight that plain core of this kind follows it only in tiles. */

@@ -151,6 +151,7 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
   };
 }
 
+/** What neat resin takes of the bare edge of a dry hole. From memory. */
 const BARE_EDGE_MM = 2;
 
 /** Holes of fittings that stay on core: potted where it was wet, wetted where it is bare. */

@@ -103,7 +103,7 @@ function roughSize({ answers }: Job, places: readonly PlaceFacts[]): RoughSize {
   };
 }
 
-/** Tapes over a seam. */
+/** Tapes over a seam. Source: [METHODS-IN-PRINT] 100 and 150 mm. */
 const TAPE_MM = 150;
 
 interface RoughContext {
@@ -234,8 +234,8 @@ function roughPlies(
   }));
 }
 
+/** Cloth off the roll over cloth laid; core bought over core fitted. From memory, for the rough comparison of rungs alone. */
 const ROLL_WASTE = 1.2;
-/** Core bought over core fitted. */
 const SHEET_WASTE = 1.3;
 
 function sheetsFor({ core, priceList, answers }: Job, coredM2: number): Outcome<readonly SheetsWanted[]> {

@@ -159,6 +159,7 @@ function besidesOfPlaces(
 export const framesIn = ({ cause }: Job['record'], places: readonly PlaceChoice[]): readonly string[] =>
   cause?.leak !== 'hatch' && stripsIn(places).some(isAtHatch) ? ['hatch'] : [];
 
+/** An eighth of an inch. From memory. */
 const DRILL_MM = 3.2;
 
 interface PlaceGoods {
@@ -190,7 +191,7 @@ function placeSteps(
   ];
 }
 
-/** A quarter of an inch. */
+/** A quarter of an inch. Source: [TRADE-INJECTION]. */
 const INJECTION_HOLE_MM = 6.35;
 
 const injectionSteps = ({ areaM2, holes }: Grid, skinMm: number): readonly ResinStepRequest[] => [

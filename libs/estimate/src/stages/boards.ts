@@ -6,6 +6,7 @@ export interface Board {
   readonly widthMm: number;
 }
 
+/** What a saw takes. Common practice, no published source. */
 const SAW_MM = 3;
 
 /**
@@ -45,5 +46,5 @@ export function layersFor(heightMm: number, stockMm: readonly number[]): readonl
   return choices.reduce<readonly number[]>((best, next) => (cost(next) < cost(best) ? next : best), []);
 }
 
-/** One more bond line is worth this much paste. */
+/** One more bond line is worth this much paste. From memory. */
 const BOND_COST_MM = 1.5;

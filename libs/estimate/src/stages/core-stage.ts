@@ -11,7 +11,7 @@ import {
 } from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
-import { fraction, l, m2, m2FromMm2, mm2 } from '#lib/units';
+import { fraction, l, m, m2, m2FromMm2, mm2 } from '#lib/units';
 import { coreChecks, coreSection } from '../sections/core-section.js';
 import type { Check, CoreSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
@@ -39,6 +39,8 @@ export interface CoreWork {
   /** What is filled solid, as one section along its length; absent when nothing is. */
   readonly solid?: SolidSection;
   readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
+  /** Joints of plywood in one layer, which are taped; absent where none are. */
+  readonly jointTapeM?: Figure<'m'>;
   readonly scores?: { readonly spacingMm: number; readonly widthMm: number; readonly depthMm: number };
   /** Total thickness of the new core; the panel keeps its old core where nothing is bedded. */
   readonly coreMm: number | 'old';
@@ -52,6 +54,24 @@ export interface SolidSection {
   readonly widthMm: number;
   readonly heightMm: number;
 }
+
+/** Two thin layers with their butts apart hold each other; a single one is a hinge at its joints. Source: [FROM-MEMORY]. */
+function tapedJoints(job: Job, { mosaic, stack }: CoreBill): Pick<CoreWork, 'jointTapeM'> {
+  const isOneLayer = stack.layers.length === 1;
+  if (job.core.coreType !== 'marine-plywood' || !isOneLayer || mosaic.jointLengthM < LEAST_JOINT_M) return {};
+  return {
+    jointTapeM: derived('m', m(mosaic.jointLengthM), 'joints of plywood that are taped', {
+      formula: 'coring.joint-length',
+      title: 'Joints between pieces',
+      symbol: 'L',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    }),
+  };
+}
+
+/** What arithmetic leaves of no joint. */
+const LEAST_JOINT_M = 0.01;
 
 /** Stack, mosaic and sheets for the openings. */
 export function coreFor(job: Job, scope: OpenedScope, { core }: Pick<KeptWork, 'core'>): Outcome<CoreWork> {
@@ -127,9 +147,9 @@ function requestOf(job: Job, { plan, areas }: OpenedScope): CoreBillRequest {
   };
 }
 
-/** Sold thicknesses differ from what a ruler reads on an old core by less than this. */
+/** Sold thicknesses differ from what a ruler reads on an old core by less than this. From memory. */
 const ALIKE_MM = 0.3;
-/** The thinnest beds that still fill, one at each face. */
+/** The thinnest beds that still fill, one at each face. From memory; 0.5 to 1.5 mm are in print for one. */
 const LEAST_BEDS_MM = 0.5;
 
 /** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
@@ -169,6 +189,7 @@ function coreWork(job: Job, { plan, areas }: OpenedScope, bill: CoreBill): CoreW
   return {
     bill,
     sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
+    ...tapedJoints(job, bill),
     beddedM2: coredGround(bill, {
       opened: plan.figures.openedArea,
       undercut: plan.figures.undercutArea,

@@ -96,7 +96,7 @@ const perCalendarDay = (job: Job, bare: CostRollUp): number => {
   return daily * loadingOf(bare);
 };
 
-/** Of a spot alone, so much is still spent when the boat is masked, sheltered and being worked on already. */
+/** Of a spot alone, so much is still spent when the boat is masked, sheltered and being worked on already. From memory. */
 const SHARED_SET_UP = 0.6;
 
 /** A spot elsewhere on the deck, by the same operations and rates as the rest. */

@@ -91,7 +91,7 @@ export function quantitiesOf(
   job: Job,
   { plan, areas }: OpenedScope,
   laminate: LaminateWork,
-  core: Pick<CoreWork, 'beddedM2' | 'solidL'>,
+  core: Pick<CoreWork, 'beddedM2' | 'solidL' | 'jointTapeM'>,
 ): JobQuantities {
   const { openedArea, cutLength, splitLength } = plan.figures;
   const cutM = sumOf('m', 'saw cut', { around: cutLength, across: splitLength });
@@ -121,7 +121,7 @@ export function quantitiesOf(
     ...coatsAndCycles(job, fairedM2),
     injectedM2: noArea,
     injectionHoles: none,
-    besides: nothingBesides,
+    besides: core.jointTapeM === undefined ? nothingBesides : { 'core-joint-m': core.jointTapeM },
     nonskidM2,
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),

@@ -120,10 +120,13 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
 export const withTapes = <T extends Pick<LaminateWork, 'plies'>>({
   laminate,
   beside,
+  tapes = [],
 }: {
   readonly laminate: T;
   readonly beside: { readonly plies: readonly PlyWork[] };
-}): T => ({ ...laminate, plies: [...laminate.plies, ...beside.plies] });
+  /** Over the joints of the core. */
+  readonly tapes?: readonly PlyWork[];
+}): T => ({ ...laminate, plies: [...laminate.plies, ...tapes, ...beside.plies] });
 
 const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
   plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));

@@ -27,7 +27,7 @@ export interface ReplanContext {
   readonly ladder: LadderWork;
   readonly extent: Pick<ExtentWork, 'law'>;
   readonly scope: OpenedScope;
-  readonly core: Pick<CoreWork, 'beddedM2' | 'solidL'>;
+  readonly core: Pick<CoreWork, 'beddedM2' | 'solidL' | 'jointTapeM'>;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
   readonly beside: BesideWork;

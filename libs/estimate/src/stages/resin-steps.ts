@@ -1,5 +1,6 @@
 import type { ResinStepRequest } from '#lib/resin';
 import type { BesideWork } from '../ladder/beside-opening.js';
+import { jointTapes } from '../ladder/joint-tapes.js';
 import { cardsFor, offIn, pottedCards, pottingSteps } from '../ladder/hardware.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
@@ -9,7 +10,7 @@ import { overlaySteps } from './overlay-needs.js';
 import type { OpenedScope } from './three-areas.js';
 
 /** Of the new core only what takes resin. */
-export type CoreToBed = Pick<CoreWork, 'beddedM2' | 'solid' | 'pieces' | 'scores'>;
+export type CoreToBed = Pick<CoreWork, 'beddedM2' | 'solid' | 'pieces' | 'scores' | 'jointTapeM'>;
 
 export interface ResinContext {
   readonly job: Job;
@@ -23,6 +24,7 @@ export interface ResinContext {
 /** Every step that takes resin, in the order of the work. */
 export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[] => [
   ...beddingSteps(context),
+  ...jointSteps(context),
   ...closingSteps(context),
   ...overlaySteps(context.job, context.quantities),
   ...pottingSteps(context.job, pottedCards(cardsFor(context.job, offIn(context.scope.plan.fittings)))),
@@ -76,6 +78,25 @@ export const sealStep = ({ answers }: Pick<Job, 'answers'>, areaM2: number): Res
   ...(answers.method.access.value === 'from-below' ? { title: 'Seal the underside of the outer skin' } : {}),
   areaM2,
 });
+
+/** The tapes over joints of plywood. */
+function jointSteps({ job, core }: ResinContext): readonly ResinStepRequest[] {
+  const plies = jointTapes(job, core);
+  return plies.length === 0
+    ? []
+    : [
+        {
+          step: 'closing-plies',
+          title: 'Tape over the joints of the plywood',
+          plies: plies.map(({ label, areaM2, fabric, fibreMassFraction }) => ({
+            label,
+            areaM2: areaM2.value,
+            arealMassGPerM2: fabric.arealMassGPerM2.value,
+            fibreMassFraction,
+          })),
+        },
+      ];
+}
 
 /** Of core that stays one face is wetted where new core has two. */
 const beddedFaces = (newM2: number, keptM2: number): number => newM2 + keptM2 / 2;

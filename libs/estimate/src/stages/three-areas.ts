@@ -31,7 +31,7 @@ export interface OpenedScope extends ScopeWork {
   readonly areas: ThreeAreas;
 }
 
-/** Core that stays between two places where it comes out, and is narrower than this, crumbles under the chisel and comes out too. */
+/** Core that stays between two places where it comes out, and is narrower than this, crumbles under the chisel and comes out too. From memory. */
 const LEAST_RIB_MM = 40;
 
 /**

@@ -163,6 +163,7 @@ interface Sizes {
   readonly widthMm: number;
 }
 
+/** Of the bolt, in laminate board. Source: [METHODS-PLATES]. */
 const LAMINATE_SHARE = 2 / 3;
 
 /** The plate by the rule of its kind, never smaller than the base; its thickness the more of the kind's and the bolt's. */

@@ -4897,6 +4897,8 @@ export type components = {
       readonly "bared-m2"?: number;
       /** Bows. */
       readonly bow?: number;
+      /** Joints of plywood core that are grooved, filled and taped. */
+      readonly "core-joint-m"?: number;
       /** Absent: all that is bared. */
       readonly "cored-m2"?: number;
       /** Covering bonded to the deck that comes off. */

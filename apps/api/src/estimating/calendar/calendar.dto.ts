@@ -64,6 +64,7 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['crack-m']) readonly 'crack-m'?: number;
   @Asked(driverAmountsQuestions['leak-frame']) readonly 'leak-frame'?: number;
   @Asked(driverAmountsQuestions['leak-slot']) readonly 'leak-slot'?: number;
+  @Asked(driverAmountsQuestions['core-joint-m']) readonly 'core-joint-m'?: number;
   @Asked(driverAmountsQuestions['leak-hunt']) readonly 'leak-hunt'?: number;
   @Asked(driverAmountsQuestions['upstand-m']) readonly 'upstand-m'?: number;
   @Asked(driverAmountsQuestions['rail-m']) readonly 'rail-m'?: number;
