@@ -53,7 +53,9 @@ function halvedToFit(cell: Region, task: Pick<CellTask, 'boxes'>): readonly Regi
     ? rectangle(box.minX - 1, box.minY - 1, (box.minX + box.maxX) / 2, box.maxY + 1)
     : rectangle(box.minX - 1, box.minY - 1, box.maxX + 1, (box.minY + box.maxY) / 2);
   const mask = [{ outer: half, holes: [] }];
-  return [...intersection(cell, mask), ...difference(cell, mask)].flatMap((part) => halvedToFit([part], task));
+  return [...intersection(cell, mask), ...difference(cell, mask)].flatMap((part) =>
+    halvedToFit([part], task),
+  );
 }
 
 const MORE_ROWS = 2;

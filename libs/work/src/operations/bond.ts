@@ -104,7 +104,10 @@ export const bondOperations = [
     gate: 'resin',
     strains: ['overhead-from-below', 'on-deck'],
     consumes: ['resin', 'filler', 'fabric'],
-    cite: { source: 'FROM-MEMORY', note: 'groove and tape from memory, at the pace of one of the tapes that close a cut' },
+    cite: {
+      source: 'FROM-MEMORY',
+      note: 'groove and tape from memory, at the pace of one of the tapes that close a cut',
+    },
   }),
   defineOperation({
     code: 'bed-skin',
