@@ -15,8 +15,7 @@ import { ladderOf, type LadderWork } from '../ladder/method-ladder.js';
 import { takingRung } from '../ladder/taking-rung.js';
 import { scopeSection } from '../sections/scope-section.js';
 import { scheduleOf } from '../stages/calendar-stage.js';
-import type { CostWork } from '../stages/cost-context.js';
-import { costOf } from '../stages/cost-stage.js';
+import { previewedCost, type PreviewedCost } from '../stages/cost-stage.js';
 import { replanned } from '../stages/replan-stage.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from '../stages/labour-drivers.js';
@@ -56,7 +55,7 @@ interface RoughWork {
   readonly process: ProcessWork;
   readonly labour: LabourWork;
   readonly pricing: PricingWork;
-  readonly cost: CostWork;
+  readonly cost: PreviewedCost;
   readonly panel: PreviewPanel;
 }
 
@@ -88,7 +87,7 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
     .then('panel', ({ around, laminate, press }) =>
-      success(panelOf(restorationWith(job, around, laminate.schedule), press)),
+      success(panelOf(laminate.restoration ?? restorationWith(job, around, laminate.schedule), press)),
     )
     .then('planned', (work) => success(replanned(work)))
     .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
@@ -111,7 +110,9 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
         work,
       ),
     )
-    .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
+    .then('cost', (work) =>
+      previewedCost({ ...work, demand: work.process.batches.demand }, work.pricing.lines),
+    )
     .done();
 
 function panelOf(found: Restoration | undefined, press: BondPressurePlan): PreviewPanel {
@@ -152,7 +153,7 @@ function previewFrom(work: RoughWork): EstimatePreview {
     })),
     findings,
     panel,
-    price: { withoutContingency: cost.totals.total, range: cost.totals.range, missing: pricing.missing },
+    price: { withoutContingency: cost.total, range: cost.range, missing: pricing.missing },
     leftOut,
   };
 }

@@ -26,26 +26,18 @@ import { asRecorded } from './replan-stage.js';
 
 /** Loadings, what will probably be found besides, risk and tax over the priced lines; one simulation for money, hours and days. */
 export const costOf = (context: CostContext, lines: readonly LineRequest[]): Outcome<CostWork> =>
-  mapValue(
-    rollUpDeciding(pricingTerms(context.job, lines), (bare) => {
-      const extents = jobAtExtents(context, bare);
-      const { law, grade } = context.extent;
-      const risk = jobRisk(riskRequest(context, bare, { extents, law, grade }));
-      return success({ extents, risk, provisional: nearMoney(bare, risk.growth + risk.newAreas).amount });
-    }),
-    ({ bare, rollUp, extents, risk }) => {
-      const near = (major: number): MoneyJson => nearMoney(bare, major);
-      const better = context.isRough === true ? [] : betterEvidence(context, bare, extents);
-      return {
-        rollUp,
-        risk,
-        range: { p10: near(risk.cost.p10), p80: near(risk.cost.p80), p90: near(risk.cost.p90) },
-        better,
-        hands: handsOf(context.job),
-        totals: totalsFor({ context, bare, rollUp, risk, better, extents }),
-      };
-    },
-  );
+  mapValue(rolledWithRisk(context, lines), ({ bare, rollUp: rolled, extents, risk }) => {
+    const near = (major: number): MoneyJson => nearMoney(bare, major);
+    const better = context.isRough === true ? [] : betterEvidence(context, bare, extents);
+    return {
+      rollUp: rolled,
+      risk,
+      range: { p10: near(risk.cost.p10), p80: near(risk.cost.p80), p90: near(risk.cost.p90) },
+      better,
+      hands: handsOf(context.job),
+      totals: totalsFor({ context, bare, rollUp: rolled, risk, better, extents }),
+    };
+  });
 
 /** What is compared of a way that is not planned. */
 export interface ComparedCost {
@@ -61,6 +53,28 @@ export const comparedCost = (context: CostContext, lines: readonly LineRequest[]
     const extents = jobAtExtents(context, bare);
     const risk = jobRisk(riskRequest(context, bare, { extents, law, grade }));
     return { risk, range: taxedRange(bare, risk) };
+  });
+
+/** The price and its range without the other totals, for whoever shows nothing else. */
+export interface PreviewedCost extends ComparedCost {
+  /** Base and what will probably be found besides, with tax. */
+  readonly total: MoneyJson;
+}
+
+export const previewedCost = (context: CostContext, lines: readonly LineRequest[]): Outcome<PreviewedCost> =>
+  mapValue(rolledWithRisk(context, lines), ({ rollUp: rolled, risk }) => ({
+    risk,
+    range: taxedRange(rolled, risk),
+    total: rolled.gross,
+  }));
+
+/** Rolled up with what will probably be found besides; the risk that says how much is worked out from the bare lines. */
+const rolledWithRisk = (context: CostContext, lines: readonly LineRequest[]) =>
+  rollUpDeciding(pricingTerms(context.job, lines), (bare) => {
+    const extents = jobAtExtents(context, bare);
+    const { law, grade } = context.extent;
+    const risk = jobRisk(riskRequest(context, bare, { extents, law, grade }));
+    return success({ extents, risk, provisional: nearMoney(bare, risk.growth + risk.newAreas).amount });
   });
 
 interface RiskCase {

@@ -19,6 +19,7 @@ import {
   type ScheduleRequest,
   type ScheduleSearch,
 } from '#lib/laminate';
+import type { Restoration } from '#lib/panel';
 import type { Figure } from '#lib/provenance';
 import type { Check, LaminateSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
@@ -57,6 +58,8 @@ export interface LaminateWork {
   readonly checks: readonly Check[];
   /** Absent when the old skin is bedded again. */
   readonly schedule?: Schedule;
+  /** What the panel comes to with it; absent where no schedule was tried on the panel. */
+  readonly restoration?: Restoration;
   readonly assumptions: readonly Assumption[];
 }
 
@@ -110,6 +113,7 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
     sessions: laid.stages.length,
     largestPlyM2: largestOf(plies),
     schedule: best,
+    ...(choice.chosen.panel === undefined ? {} : { restoration: choice.chosen.panel }),
     section: relaidSection(job, laid, { search, choice }),
     checks: scheduleChecks(best, laid, isRelaxed),
     assumptions: [...search.assumptions, ...laid.assumptions, ...rankedFabrics(job).assumptions],
@@ -263,13 +267,26 @@ const notSold = (
       ];
 };
 
+const unitPrices = new WeakMap<PriceList, ReadonlyMap<string, number>>();
+
 /** Cheapest price of one unit over the packs that hold it; ranks fabrics, bills nothing. */
-const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number | undefined => {
-  const prices = packs
-    .filter(({ content }) => content.material === material && content.part === undefined)
-    .map(({ prices: [first], content }) => Number(first.price) / content.quantity);
-  return prices.length === 0 ? undefined : Math.min(...prices);
-};
+function pricePerUnit(list: PriceList, material: Material['code']): number | undefined {
+  const known = unitPrices.get(list) ?? unitPricesOf(list);
+  unitPrices.set(list, known);
+  return known.get(material);
+}
+
+function unitPricesOf({ packs }: PriceList): ReadonlyMap<string, number> {
+  const least = new Map<string, number>();
+  for (const {
+    content: { material, part, quantity },
+    prices: [first],
+  } of packs) {
+    if (part !== undefined) continue;
+    least.set(material, Math.min(Number(first.price) / quantity, least.get(material) ?? Infinity));
+  }
+  return least;
+}
 
 /** @throws {Defect} A ply of a fabric that the catalogue does not have would leave the skin thinner without a word. */
 function fabricOf(job: Job, code: string): Reinforcement {
