@@ -1,8 +1,9 @@
-import { materialsOf, type CoreSheet } from '#lib/catalogue';
+import { findMaterial, materialsOf, type CoreSheet } from '#lib/catalogue';
 import {
   layupOf,
   measureSkin,
   resinConstantsOf,
+  type LaidPly,
   type OldSkinMeasure,
   type Schedule,
   type SkinMeasure,
@@ -90,15 +91,31 @@ const newSkinValues = (job: Job, schedule: Schedule): SkinValues => ({
 });
 
 function newSkin(job: Job, { plies }: Schedule): SkinMeasure {
+  return measureSkin(plies.flatMap((ply) => laidPlies(job, ply)));
+}
+
+type LaidByFabric = Map<string, readonly LaidPly[]>;
+const laidOf = new WeakMap<Job, LaidByFabric>();
+
+/** One fabric as it is laid; forty schedules of one job are made of the same few. */
+function laidPlies(job: Job, ply: Schedule['plies'][number]): readonly LaidPly[] {
+  const known: LaidByFabric = laidOf.get(job) ?? new Map();
+  laidOf.set(job, known);
+  const key = `${ply.material}/${ply.turnDeg}/${ply.fibreMassFraction}`;
+  const found = known.get(key) ?? laidAnew(job, ply);
+  known.set(key, found);
+  return found;
+}
+
+function laidAnew(
+  job: Job,
+  { material: code, turnDeg, fibreMassFraction }: Schedule['plies'][number],
+): readonly LaidPly[] {
+  const material = findMaterial(job.catalogue, 'reinforcement', code);
+  if (material === undefined) return [];
   const resin = resinConstantsOf(job.resin);
-  return measureSkin(
-    plies.flatMap(({ material: code, turnDeg, fibreMassFraction }) => {
-      const material = materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
-      if (material === undefined) return [];
-      const layup = layupOf({ material, resin, method: plyMethodName, turnDeg, fibreMassFraction });
-      return layup.ok ? layup.value.plies : [];
-    }),
-  );
+  const layup = layupOf({ material, resin, method: plyMethodName, turnDeg, fibreMassFraction });
+  return layup.ok ? layup.value.plies : [];
 }
 
 /** A membrane as the panel room wants it: moduli over the thickness, strengths at the first ply to break. */

@@ -1,10 +1,9 @@
 import { type Assumption } from '#lib/asking';
-import { Defect, unreachable } from '#lib/kernel';
+import { Defect, lazily, unreachable } from '#lib/kernel';
 import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { nPerMm } from '#lib/units';
 import { laminate, type LaminateAnswer } from '../theory/laminate.js';
 import type { LayupFigures } from '../theory/layup-figures.js';
-import { once } from '../theory/once.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { measureSkin, pulls, type SkinMeasure } from '../theory/skin.js';
 import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
@@ -246,19 +245,19 @@ function scheduleOf(prepared: PreparedSearch, best: readonly Stack[], i: number)
 
 function partsOf(prepared: PreparedSearch, stack: Stack, laid: readonly LaidOffer[]) {
   const plies = laid.flatMap(({ layup }) => layup.plies);
-  const measure = once(() => measureSkin(plies));
-  const figures = once(() => laid.map((offer) => offer.figures()));
+  const measure = lazily(() => measureSkin(plies));
+  const figures = lazily(() => laid.map((offer) => offer.figures()));
   return {
     measure,
-    thicknessMm: once(() => sumOf('mm', 'thickness of the new skin', numbered(figures(), 'thicknessMm'))),
-    glassGPerM2: once(() => sumOf('g/m2', 'glass in the new skin', numbered(figures(), 'glassGPerM2'))),
-    resinGPerM2: once(() =>
+    thicknessMm: lazily(() => sumOf('mm', 'thickness of the new skin', numbered(figures(), 'thicknessMm'))),
+    glassGPerM2: lazily(() => sumOf('g/m2', 'glass in the new skin', numbered(figures(), 'glassGPerM2'))),
+    resinGPerM2: lazily(() =>
       sumOf('g/m2', 'resin in the new skin, no waste', numbered(figures(), 'resinGPerM2')),
     ),
-    along: once(() => stiffnessFigure('along', measure().alongNPerMm, figures())),
-    across: once(() => stiffnessFigure('across', measure().acrossNPerMm, figures())),
-    checks: once(() => checksOf(prepared, stack, measure())),
-    laminate: once(() => laminateOf(plies)),
+    along: lazily(() => stiffnessFigure('along', measure().alongNPerMm, figures())),
+    across: lazily(() => stiffnessFigure('across', measure().acrossNPerMm, figures())),
+    checks: lazily(() => checksOf(prepared, stack, measure())),
+    laminate: lazily(() => laminateOf(plies)),
   };
 }
 

@@ -1,6 +1,7 @@
 import {
   andThen,
   below,
+  lazily,
   pointer,
   problem,
   refusal,
@@ -31,7 +32,6 @@ import type { CoreLayer, PanelBelow } from './asked.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
 import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';
-import { once } from '../theory/once.js';
 import { membraneOf } from '../theory/skin.js';
 import { momentCapacity } from './stack-order.js';
 import type { StackOption, StackPanel, StackProblem } from './stack-problem.js';
@@ -110,7 +110,7 @@ function layOffers(
 
 const laidOffer = (laid: Omit<LaidOffer, 'figures'>): LaidOffer => ({
   ...laid,
-  figures: once(() => figuresOf(laid)),
+  figures: lazily(() => figuresOf(laid)),
 });
 
 const figuresOf = ({ offer, offerIndex, layup }: Omit<LaidOffer, 'figures'>): LayupFigures =>
