@@ -51,7 +51,8 @@ describe('what the README shows', () => {
 
   test('a figure of it says why', () => {
     const why = run(requests[1].text, { ID: stored });
-    for (const part of ['"catalogue"', 'mean hours per cut-m', 'saw cut', 'unit rate', 'entered']) expect(why).toContain(part);
+    for (const part of ['"catalogue"', 'mean hours per cut-m', 'saw cut', 'unit rate', 'entered'])
+      expect(why).toContain(part);
   });
 
   test('the program prints the id and the price', () => {
