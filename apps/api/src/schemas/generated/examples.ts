@@ -3058,10 +3058,8 @@ export const recordedExamples: RecordedExamples = {
       "eventId": "01900000-0000-7000-8000-000000000012",
       "type": "estimate.created",
       "status": "waiting",
-      "attempts": 1,
-      "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-      "triedAt": "2027-03-03T08:00:00.000Z",
-      "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+      "attempts": 0,
+      "nextAttemptAt": "2027-03-03T08:00:00.000Z"
      }
     ]
    }
@@ -7243,7 +7241,7 @@ export const recordedExamples: RecordedExamples = {
      "division": {
       "largestPieceM2": 0.45,
       "limitedBy": "nothing",
-      "hours": 0.32,
+      "hours": 0.319,
       "choices": [
        {
         "largestPieceM2": 0.45,
@@ -7283,7 +7281,7 @@ export const recordedExamples: RecordedExamples = {
       {
        "pieces": 1,
        "sheetCost": 744200,
-       "hours": 0.32
+       "hours": 0.319
       }
      ],
      "chosen": 0,
@@ -11316,9 +11314,7 @@ export const recordedExamples: RecordedExamples = {
     "type": "estimate.created",
     "status": "waiting",
     "attempts": 0,
-    "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-    "triedAt": "2027-03-03T08:00:00.000Z",
-    "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+    "nextAttemptAt": "2027-03-03T08:00:00.000Z"
    }
   }
  },
