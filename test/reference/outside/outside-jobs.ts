@@ -411,8 +411,10 @@ const structures: readonly OutsideJob[] = [
       'the sole painted with nonskid',
       'the pedestal stayed in place',
     ],
-    explained: ["The area is a reader's bracket: at 1 m2, its lower end, ours would be about 38 h."],
+    explained: [
+      "The area is a reader's bracket: at 1 m2, its lower end, ours would be about 38 h.",
       'Ours grooves and tapes the joints of a plywood core, an hour that no bill names: without it our P10 was 34 h, and the told 34 h lay just inside.',
+    ],
   },
   {
     id: 'square-foot-rule',
