@@ -77,7 +77,9 @@ function sounded(count: number): DefectRecord {
 
 const mapped = (record: DefectRecord): unknown => {
   const { panel, survey } = record;
-  return valueOf(estimateExtent({ panel, ...(survey === undefined ? {} : { survey }) }));
+  // The map with what to read next, which is worked out when it is asked for.
+  const found = valueOf(estimateExtent({ panel, ...(survey === undefined ? {} : { survey }) }));
+  return [found, found.nextReadings];
 };
 
 const skin = (thicknessMm: number): SkinValues => ({

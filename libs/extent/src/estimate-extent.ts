@@ -1,5 +1,6 @@
 import {
   andThen,
+  lazily,
   problem,
   randomStream,
   refusal,
@@ -203,7 +204,9 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
   );
   const areas = areaDraws(map, settings);
   const spread = spreadOf(areas, { survey, grading, settings }, panel);
-  const next = nextOn(request, { panel, survey, settings, map, areas }, { ...choice, opened: cut });
+  const next = lazily(() =>
+    nextOn(request, { panel, survey, settings, map, areas }, { ...choice, opened: cut }),
+  );
   const all = [
     ...findings,
     ...(count === 0 ? [] : readingFindings(survey, settings.odds)),
@@ -311,7 +314,7 @@ function emptyFindings(
     spread,
     choice,
     next,
-  }: { readonly spread: Spread; readonly choice: CutChoice; readonly next: NextReadings },
+  }: { readonly spread: Spread; readonly choice: CutChoice; readonly next: () => NextReadings },
 ): readonly Finding[] {
   if (zones.length > 0) return [];
   const likeliest = lattice.nodes.reduce(
@@ -326,7 +329,7 @@ function emptyFindings(
       yMm,
       expectedM2: roundTo(choice.expectedLeftM2, 2),
       upToM2: roundTo(spread.damaged.p90, 2),
-      next: settledBy(next),
+      next: settledBy(next()),
     }),
   ];
 }
@@ -448,7 +451,7 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     contours: [],
     panel,
     mappedMm2,
-    next: nextBeside(request, panel, survey, drawn),
+    next: lazily(() => nextBeside(request, panel, survey, drawn)),
   });
 }
 
@@ -472,7 +475,7 @@ interface Parts {
   readonly findings: readonly Finding[];
   readonly map?: SurveyMap;
   readonly choice?: CutChoice;
-  readonly next?: NextReadings;
+  readonly next: () => NextReadings | undefined;
   readonly panel: Region;
   /** Drawn zones may overlap; mapped ones do not. */
   readonly mappedMm2?: number;
@@ -520,7 +523,10 @@ function assembled({
     evidence: { grade: grading.grade, because: grading.because, multiplier, law },
     findings,
     figures,
-    ...(next === undefined ? {} : { nextReadings: next }),
+    // A third of the work of a map, and more: whoever shows the map alone is spared it.
+    get nextReadings() {
+      return next();
+    },
     assumptions: [
       ...(map === undefined ? [] : mapAssumptions(request.map, survey)),
       ...assumptionsOf(figures.likelyArea).filter(

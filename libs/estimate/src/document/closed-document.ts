@@ -133,7 +133,7 @@ function scopeOf({ job, ladder, cards, plan }: ClosedJob): Scope {
       areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
     })),
     contours: ladder.extent?.contours ?? [],
-    ...(ladder.extent?.nextReadings === undefined ? {} : { nextReadings: ladder.extent.nextReadings }),
+    ...ladder.extent?.next(),
     openings: [],
     openedAreaM2: 0,
     retainedAreaM2: m2FromMm2(mm2(netAreaMm2(panel))),

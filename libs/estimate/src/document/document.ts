@@ -157,7 +157,7 @@ function roomAssumptions({
       source,
     }));
   return [
-    ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) =>
+    ...[...extent.assumptions(), ...plan.assumptions].flatMap((figure) =>
       assumptionFrom(figure, '/v1/estimating/openings'),
     ),
     ...riskAssumptions(cost),

@@ -127,7 +127,10 @@ function panelOf(found: Restoration | undefined, press: BondPressurePlan): Previ
 function previewFrom(work: RoughWork): EstimatePreview {
   const { job, extent, scope, laminate, process, labour, cost, pricing, panel } = work;
   const { plan } = scope;
-  const { zones, openings, findings, damagedAreaM2 } = scopeSection(job, scope, extent);
+  const { zones, openings, findings, damagedAreaM2 } = scopeSection(job, scope, {
+    ...extent,
+    next: () => ({}),
+  });
   return {
     title: job.record.title ?? 'Deck repair',
     summary: {

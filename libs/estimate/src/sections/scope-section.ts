@@ -28,7 +28,7 @@ export function scopeSection(job: Job, { plan, areas }: OpenedScope, extent: Ext
       areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
     })),
     contours: extent.contours,
-    ...(extent.nextReadings === undefined ? {} : { nextReadings: extent.nextReadings }),
+    ...extent.next(),
     openings: plan.openings.map((opening) => openingSection(opening, areas.stays.get(opening.label) ?? [])),
     openedAreaM2: plan.openedAreaM2,
     coreOutAreaM2: areas.recorded.openedM2 - areas.recorded.staysM2,

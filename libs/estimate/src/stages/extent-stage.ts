@@ -18,9 +18,10 @@ export interface ExtentWork {
   readonly mostM2: number;
   readonly damagedAreaM2: Range;
   readonly contours: Scope['contours'];
-  readonly nextReadings?: Scope['nextReadings'];
+  /** Where to read next; worked out when it is asked for. */
+  readonly next: () => Pick<Scope, 'nextReadings'>;
   readonly findings: readonly Finding[];
-  readonly assumptions: readonly Figure[];
+  readonly assumptions: () => readonly Figure[];
 }
 
 /** From readings or from drawn zones; readings can lower a stated grade, never raise it. */
@@ -65,12 +66,12 @@ function extentWork({ record }: Job, extent: Extent): ExtentWork {
       areaM2,
     })),
     findings: extent.findings,
-    ...nextOf(extent),
-    assumptions: [...extent.assumptions, ...(extent.nextReadings?.assumptions ?? [])],
+    next: () => nextOf(extent),
+    assumptions: () => [...extent.assumptions, ...(extent.nextReadings?.assumptions ?? [])],
   };
 }
 
-function nextOf({ nextReadings: next }: Extent): Pick<ExtentWork, 'nextReadings'> {
+function nextOf({ nextReadings: next }: Extent): Pick<Scope, 'nextReadings'> {
   if (next === undefined) return {};
   const { readings, minutes, worthH, isWorthIt, areaRangeM2, advice } = next;
   return { nextReadings: { readings, minutes, worthH, isWorthIt, areaRangeM2, advice } };
