@@ -27,6 +27,8 @@ describe('a sentence for a reader of US units', () => {
     ['deck at most 28 °C', 'deck at most 82 °F'],
     ['3 K above the dew point', '5 °F above the dew point'],
     ['120,000 N·mm', '1,060 in·lbf'],
+    ['120 N·m', '1,060 in·lbf'],
+    ['36.2 kN/m', '207 lbf/in'],
     ['96.62 mm³', '0.006 in³'],
     ['600 g/m²', '17.7 oz/yd²'],
     ['no figure of 40 h', 'no figure of 40 h'],

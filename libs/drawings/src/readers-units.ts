@@ -4,7 +4,7 @@ import { withUnitSigns } from './sheet/unit-signs.js';
 
 /** A figure in a sentence of the engine, alone or as a span, with the unit behind it. */
 const figure =
-  /(?<![\w.,/-])(-?\d[\d,]*(?:\.\d+)?)(?: (to|x|×|and) (-?\d[\d,]*(?:\.\d+)?))? ?(N[.·]mm|N\/mm|mm²|mm³|mm|cm|m²|m|kg|g|l|ml|°C|kPa|kg\/m²|g\/m²|kg\/m³|K)(?![\w²³/·])/g;
+  /(?<![\w.,/-])(-?\d[\d,]*(?:\.\d+)?)(?: (to|x|×|and) (-?\d[\d,]*(?:\.\d+)?))? ?(N[.·]mm|N·m|N\/mm|kN\/m|mm²|mm³|mm|cm|m²|m|kg|g|l|ml|°C|kPa|kg\/m²|g\/m²|kg\/m³|K)(?![\w²³/·])/g;
 
 /** Values of the document by unit, of which a sentence says the rounded one. */
 export type ExactValues = Readonly<Record<'m²' | 'kg' | 'l', readonly number[]>>;
@@ -35,6 +35,7 @@ const MM_IN: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
 /** As units are written in letters by whoever converts them. */
 const letters: Readonly<Record<string, string>> = {
   'N·mm': 'N.mm',
+  'kN/m': 'N/mm',
   'mm²': 'mm2',
   'mm³': 'mm3',
   'm²': 'm2',
@@ -45,6 +46,7 @@ const letters: Readonly<Record<string, string>> = {
 
 function inUsUnits(digits: string, unit: string, { reader, exact }: Said): string {
   const value = Number(digits.replaceAll(',', ''));
+  if (unit === 'N·m') return roundedText(value * MM_IN.m, 'N·mm', significantOf(digits), reader);
   const lengthMm = MM_IN[unit];
   if (lengthMm !== undefined) return lengthSaid(value * lengthMm, digits, reader);
   // A difference of temperatures has no zero to shift.

@@ -77,7 +77,10 @@ const unitNames: Readonly<Record<string, string>> = {
   'kN/m2': 'kN/m²',
 };
 
-/** Date and time of day of an ISO instant as the calendar means it; no zone is added. */
+/** No crew works to the minute. */
+const HALF_HOUR_MS = 30 * 60_000;
+
+/** Date and time of day, to the half hour, of an ISO instant as the calendar means it; no zone is added. */
 export function momentText(reader: Reader, iso: string): string {
   const instant = wallClock(iso);
   if (Number.isNaN(instant.getTime())) return iso;
@@ -91,7 +94,7 @@ export function momentText(reader: Reader, iso: string): string {
       timeZone: 'UTC',
     });
   momentFormats.set(reader.locale, known);
-  return known.format(instant);
+  return known.format(new Date(Math.round(instant.getTime() / HALF_HOUR_MS) * HALF_HOUR_MS));
 }
 
 /** The day of an ISO instant as a crew names it: day of the week, day and month. */
@@ -121,11 +124,23 @@ export function timeOfDayText(reader: Reader, iso: string): string {
 /** A unit as people write it. */
 export const unitText = (unit: string): string => unitNames[unit] ?? unit;
 
-/** A value of any size with its unit: five significant digits at most, never in powers of ten where it can be read plainly. */
+/** Units in which stiffness per width is kept, and those in which a person reads it, with how many make one of them. */
+const readUnits: Readonly<Record<string, readonly [string, number]>> = {
+  'N.mm': ['N·m', 1000],
+  'N/mm': ['kN/m', 1],
+};
+
+const READ_DIGITS = 3;
+/** Nobody measures finer on a deck. */
+const FINEST_MM_DECIMALS = 2;
+
+/** A value of any size with its unit: three digits that mean something, never in powers of ten where it can be read plainly. */
 export function valueText(reader: Reader, value: number, unit: string): string {
-  const size = Math.abs(value);
-  const decimals = size === 0 ? 0 : Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(size))));
-  return `${upTo(reader, value, decimals)} ${unitName(unit, reader)}`.trim();
+  const [name, per] = readUnits[unit] ?? [unitName(unit, reader), 1];
+  const read = Number((value / per).toPrecision(READ_DIGITS));
+  const size = Math.abs(read);
+  const decimals = size === 0 ? 0 : Math.max(0, Math.min(8, READ_DIGITS - 1 - Math.floor(Math.log10(size))));
+  return `${upTo(reader, read, unit === 'mm' ? Math.min(decimals, FINEST_MM_DECIMALS) : decimals)} ${name}`.trim();
 }
 
 /** A figure in the unit it is kept in, or in the reader's where he has another. */
