@@ -93,11 +93,8 @@ describe('the report says what the data says', () => {
       `${core.purchaseAreaM2.toFixed(3)}m²`,
       `${(core.utilisation * 100).toFixed(1)}%`,
       ...scope.openings.map(({ areaM2 }) => `${areaM2.toFixed(2)}m²`),
-      ...process.batches.flatMap(({ resinG, hardenerG, fillerG }) => [
-        `${resinG}g`,
-        `${hardenerG}g`,
-        `${fillerG}g`,
-      ]),
+      // Grams by the heads of the columns: three numbers side by side.
+      ...process.batches.map(({ resinG, hardenerG, fillerG }) => `${resinG}${hardenerG}${fillerG}`),
       ...process.demands.flatMap(({ netL, totalKg }) => [`${netL.toFixed(2)}l`, `${totalKg.toFixed(2)}kg`]),
       ...checks.flatMap(({ utilisation }) =>
         utilisation === undefined ? [] : [`${(utilisation * 100).toFixed(1)}%`],
@@ -108,8 +105,6 @@ describe('the report says what the data says', () => {
 
   test('so are pieces, plies, the four states of the panel, pressures, cures, days, drivers and what changed', () => {
     const { core, laminate, panel, process, totals } = opened(estimate);
-    const grouped = (value: number, decimals: number): string =>
-      value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
     const fewest = (value: number, decimals: number): string =>
       value.toLocaleString('en-GB', { maximumFractionDigits: decimals });
     // thirds of 560 x 540 mm and halves of 420 x 320 mm, less a joint of 2 mm
@@ -129,7 +124,7 @@ describe('the report says what the data says', () => {
       ...panel.states.flatMap(({ deflections }) =>
         deflections.map(({ deflectionMm }) => `${deflectionMm.toFixed(2)}mm`),
       ),
-      `Bendingstiffnessforeandaft,permm${panel.states.map(({ bendingXNmm }) => `${grouped(bendingXNmm, 0)}N·mm`).join('')}`,
+      `Bendingstiffnessforeandaft,bywidth${panel.states.map(({ bendingXNmm }) => `${fewest(Number((bendingXNmm / 1000).toPrecision(3)), 3)}N·m`).join('')}`,
       `${process.bondPressure.requiredKPa.toFixed(2)}kPa`,
       ...(process.bondPressure.availableKPa === undefined
         ? []

@@ -421,6 +421,21 @@ test.each(['stanchion', 'toe-rail', 'from-below', 'planked-side-deck', 'cockpit-
   },
 );
 
+/** Keys of sources, pointers into the contract, names of fields, powers of units that only a program reads. */
+const UNREADABLE =
+  /FROM-MEMORY|COMMON-PRACTICE|METHODS-IN-PRINT|\/v1\/|(?<![\p{L}/])\/[a-z]+[A-Z]\w*|\bN[.·]mm\b|\b[a-z]{2,}(?:[A-Z][a-z0-9]+)+\b/u;
+
+test.each(['foredeck', 'side-deck', 'stanchion', 'toe-rail', 'from-below', 'planked-side-deck', 'cockpit-sole'])(
+  'no print of %s shows a key, a pointer, a name of a field, or stiffness in newtons by the millimetre',
+  (name) => {
+    const record = sampleRecordOf(name);
+    const request = requestFor(record, estimateOf(record), 'page');
+    const printed = [reportOf(request), jobPackOf(request)].flatMap(printedIn);
+    expect(printed.map(({ text }) => text).filter((text) => UNREADABLE.test(text))).toEqual([]);
+    expect('by /conditions/temperatureC and totalMm').toMatch(UNREADABLE);
+  },
+);
+
 /** Cells of a row of CSV by its quotes. */
 const cellsOf = (row: string): readonly string[] =>
   [...row.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)].map(([, cell]) => cell.replace(/^"|"$/g, ''));

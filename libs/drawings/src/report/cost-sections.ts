@@ -16,7 +16,7 @@ import {
 } from './document.js';
 import type { Change, ReportRequest } from './request.js';
 import { citedIn } from './cited.js';
-import { dateText, figureText, moneyText, quantityText, unitName, word } from './said.js';
+import { dateText, figureText, moneyText, unitPriceText, quantityText, unitName, word } from './said.js';
 
 export function costSections(request: ReportRequest): readonly Section[] {
   const { estimate, reader } = request;
@@ -78,7 +78,7 @@ const provisionalNote = (
   { quantity, unit, unitPrice, basis }: ReportRequest['estimate']['totals']['growth'],
   reader: Reader,
 ): string =>
-  `${reader.words.cost.priced(upTo(reader, quantity, 2), moneyText(reader, unitPrice), unitName(unit, reader))}. ${basis}`;
+  `${reader.words.cost.priced(upTo(reader, quantity, 2), unitPriceText(reader, unitPrice), unitName(unit, reader))}. ${basis}`;
 
 const goodsNote = ({
   estimate: {
@@ -224,7 +224,7 @@ const priceText = (
   packs.length === 0 || (goods !== undefined && goods.billedBy !== 'whole-packs')
     ? reader.words.cost.priced(
         upTo(reader, Number(pricedQuantity), 6),
-        moneyText(reader, unitPrice),
+        unitPriceText(reader, unitPrice),
         unitName(unit, reader),
       )
     : packs

@@ -25,6 +25,10 @@ export function moneyText(reader: Reader, { amount, currency }: MoneyJson): stri
   return known.format(Number(amount));
 }
 
+/** A price of one unit is kept to four decimals; what are noughts behind the second says nothing. */
+export const unitPriceText = (reader: Reader, { amount, currency }: MoneyJson): string =>
+  moneyText(reader, { amount: amount.replace(/(\.\d\d\d*?)0+$/, '$1'), currency });
+
 /** Likely value first, the outer points in brackets, each with the unit. */
 export const rangeText = (reader: Reader, { p10, p50, p90 }: Range, say: (value: number) => string): string =>
   reader.words.summary.threePoints(say(p10), say(p50), say(p90));
