@@ -21,16 +21,34 @@ import { LaminateScheduleRequestDto } from '../../../apps/api/src/estimating/lam
 import { NextReadingsRequestDto } from '../../../apps/api/src/estimating/next-readings/next-readings.dto.js';
 import { OpeningsRequestDto } from '../../../apps/api/src/estimating/openings/openings.dto.js';
 import { PanelCheckRequestDto } from '../../../apps/api/src/estimating/panel-check/panel-check.dto.js';
+import { QuantitiesRequestDto } from '../../../apps/api/src/estimating/quantities/quantities.dto.js';
+import { VariantsRequestDto } from '../../../apps/api/src/estimating/variants/variants.dto.js';
+import { NewKeyDto, NewPublishableKeyDto } from '../../../apps/api/src/access/access.dto.js';
+import { NewEditionDto } from '../../../apps/api/src/catalogue/dto/editions.dto.js';
+import {
+  LabourRatesDto,
+  PackDto,
+  PriceChangeDto,
+  PriceListDto,
+} from '../../../apps/api/src/catalogue/dto/prices.dto.js';
+import { SourceDto } from '../../../apps/api/src/catalogue/dto/source.dto.js';
+import { NewWebhookEndpointDto } from '../../../apps/api/src/events/events.dto.js';
+import { LetterheadDto } from '../../../apps/api/src/letterhead/letterhead.dto.js';
 import { ResinBatchesRequestDto } from '../../../apps/api/src/estimating/resin-batches/resin-batches.dto.js';
 import { DefectRecordDto } from '../../../apps/api/src/inputs/defect-record.dto.js';
 import type { DtoClass } from '../../../apps/api/src/edge/dto/field.js';
 
 /** An endpoint: who reads its body, and the room behind it. */
-export interface Door {
-  readonly path: string;
-  readonly dto: DtoClass;
+export interface Door extends Reader {
   /** A room trusts no caller: what it is given here has not passed the reader. */
   readonly room: (request: never) => Outcome<unknown> | Promise<Outcome<unknown>>;
+}
+
+/** An endpoint behind which no room asks again: keys, catalogue, letterhead. */
+export interface Reader {
+  readonly path: string;
+  readonly method?: 'post' | 'put';
+  readonly dto: DtoClass;
   readonly request: object;
 }
 
@@ -227,4 +245,49 @@ export const doors: readonly Door[] = [
       needs: [{ id: 'core', material: 'core-balsa-150', requiredQuantity: 1.2, unit: 'm2' }],
     },
   },
+];
+
+const [priceList] = shippedCatalogue.priceLists;
+const [labourRates] = shippedCatalogue.labourRates;
+
+/** The shipped catalogue stands in for what an admin would send. */
+export const readers: readonly Reader[] = [
+  {
+    path: estimating('quantities'),
+    dto: QuantitiesRequestDto,
+    request: { quantities: [{ dimension: 'length', text: '5/8 in' }] },
+  },
+  {
+    path: estimating('variants'),
+    dto: VariantsRequestDto,
+    request: { record: deck, variants: [{ code: 'new-skin', method: { skin: 'relay' } }] },
+  },
+  {
+    path: '/v1/price-lists',
+    dto: PriceListDto,
+    request: { ...priceList, packs: priceList.packs.slice(0, 1) },
+  },
+  { path: '/v1/price-lists/{code}/packs/{sku}', method: 'put', dto: PackDto, request: priceList.packs[0] },
+  { path: '/v1/price-lists/{code}/price-changes', dto: PriceChangeDto, request: { percent: '5' } },
+  { path: '/v1/labour-rates', dto: LabourRatesDto, request: labourRates },
+  { path: '/v1/sources', dto: SourceDto, request: shippedCatalogue.sources[0] },
+  { path: '/v1/editions', dto: NewEditionDto, request: { code: 'spring-2027' } },
+  { path: '/v1/keys', dto: NewKeyDto, request: { name: 'shop', roles: ['chandler'] } },
+  {
+    path: '/v1/publishable-keys',
+    dto: NewPublishableKeyDto,
+    request: {
+      name: 'shop page',
+      origins: ['https://shop.example'],
+      perMinute: 60,
+      perMinutePerVisitor: 20,
+      perDay: 1000,
+    },
+  },
+  {
+    path: '/v1/webhook-endpoints',
+    dto: NewWebhookEndpointDto,
+    request: { url: 'https://shop.example/events', types: ['order.made'] },
+  },
+  { path: '/v1/letterhead', method: 'put', dto: LetterheadDto, request: { lines: ['An invented yard'] } },
 ];
