@@ -129,15 +129,23 @@ function costLines({ sections, totals }: Estimate): readonly string[] {
       'range',
       `P10 ${money(totals.range.p10)}   P50 ${money(totals.range.p50)}   P90 ${money(totals.range.p90)}`,
     ),
-    row(
-      'driven by',
-      totals.drivers
-        .slice(0, 2)
-        .map(({ name, shareOfVariance }) => `${name} (${fixed(shareOfVariance * 100, 0)} %)`)
-        .join(', '),
-    ),
+    ...driverLines(totals),
   ];
 }
+
+/** A small job may have none that stands out of the simulation's own error. */
+const driverLines = ({ drivers }: Estimate['totals']): readonly string[] =>
+  drivers.length === 0
+    ? []
+    : [
+        row(
+          'driven by',
+          drivers
+            .slice(0, 2)
+            .map(({ name, shareOfVariance }) => `${name} (${fixed(shareOfVariance * 100, 0)} %)`)
+            .join(', '),
+        ),
+      ];
 
 function checkLines({ checks, panel }: Estimate): readonly string[] {
   if (panel === undefined) return [];
