@@ -11,6 +11,7 @@ import { schemasWithUsDisplay } from './edge/us-display.js';
 import { isRecord } from './edge/dto/field.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
+import { requestWords } from './schemas/request-words.js';
 import { addExamples } from './openapi-examples.js';
 import { describeLike } from './openapi-likeness.js';
 import { nameParts } from './openapi-naming.js';
@@ -122,9 +123,12 @@ const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
   Object.fromEntries(
     Object.entries(schemas).map(([name, schema]) => [
       plainName(name),
-      { ...schema, additionalProperties: false },
+      { ...schema, ...wordsOf(plainName(name)), additionalProperties: false },
     ]),
   );
+
+const wordsOf = (name: string): { readonly description?: string } =>
+  Object.hasOwn(requestWords, name) ? { description: requestWords[name] } : {};
 
 const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
 

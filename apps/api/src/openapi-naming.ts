@@ -75,6 +75,7 @@ function replace(
     Object.assign(holder, { [key]: { ...known.beside, $ref: `#/components/schemas/${known.name}` } });
     return;
   }
+  countOnlyWholes(part, member);
   const called = calledBy(part) ?? name;
   nameInside(part, called, naming);
   if (isUnnamed(part)) Object.assign(holder, { [key]: referenceTo(part, called, naming) });
@@ -114,6 +115,14 @@ function inOneForm(schema: Node): void {
   Reflect.deleteProperty(schema, 'oneOf');
   schema.type = types;
   if (types.includes('string')) Object.assign(schema, shownText);
+}
+
+const MOST_INT32 = 2_147_483_647;
+
+/** What is called a count has no fraction; types of the code cannot say so. */
+function countOnlyWholes(part: Node, member: string): void {
+  if (part.type !== 'number' || part.enum !== undefined || !/(?:^c|C)ount$/.test(member)) return;
+  Object.assign(part, { type: 'integer', format: 'int32', minimum: 0, maximum: MOST_INT32 });
 }
 
 /** Requests state their own limits; no list of an answer is longer than the edge lets it be. */

@@ -327,6 +327,7 @@ export interface PlannedTask {
   readonly after: readonly string[];
 }
 
+/** Days as a spread: one job in ten, half, and nine in ten stay below. */
 export interface DayRange {
   /** Days that one job in ten stays below. */
   readonly p10: number;
@@ -345,6 +346,7 @@ export interface CalendarMilestone {
   readonly at: string;
 }
 
+/** Something to do or to wait for on a day. */
 export interface TodayItem {
   /** Work, a wait, a hold point, or what comes next. */
   readonly kind: 'work' | 'wait' | 'hold' | 'next';

@@ -136,6 +136,7 @@ export interface MoneyRange {
   readonly high: MoneyJson;
 }
 
+/** Wear of a part that is replaced, shown beside its amount. */
 export interface LineDepreciation {
   /** Age of the part that is replaced. */
   readonly ageYears: number;
@@ -147,6 +148,7 @@ export interface LineDepreciation {
   readonly remaining: MoneyJson;
 }
 
+/** A priced line: its quantity, rate and rounded amount. */
 export interface CostLine {
   /** Code of the priced line. */
   readonly code: string;

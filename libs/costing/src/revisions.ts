@@ -19,6 +19,7 @@ import type { ReMeasured } from './re-measured.js';
 
 export type Change = 'added' | 'removed' | 'changed' | 'same';
 
+/** A line that differs between two estimates. */
 export interface LineChange {
   /** Line of the estimate that changed. */
   readonly code: string;

@@ -293,6 +293,7 @@ export const bondPressureQuestions = {
 
 export type BondPressureRequest = AnswersTo<typeof bondPressureQuestions>;
 
+/** Something that the pressing takes, counted or measured. */
 export interface PressQuantity {
   /** What is counted for the pressing. */
   readonly code: string;

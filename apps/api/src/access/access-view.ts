@@ -2,6 +2,7 @@ import { Defect } from '#lib/kernel';
 import type { ApiKeyRow, OrganisationRow } from './access.entities.js';
 import type { PageLimits, Role, Scope } from './roles.js';
 
+/** Who keys and estimates belong to. */
 export interface Organisation {
   /** Id of the organisation. */
   readonly id: string;
@@ -41,6 +42,7 @@ interface AnyKey {
   readonly revokedAt?: string;
 }
 
+/** A key of an organisation, without its secret text. */
 export interface Key extends AnyKey {
   /** The first characters, by which a person recognises the key. */
   readonly prefix: string;

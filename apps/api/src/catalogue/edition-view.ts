@@ -1,5 +1,6 @@
 import type { EditionRow } from './catalogue.entities.js';
 
+/** One state of the catalogue: a draft, or published and never changed again. */
 export interface Edition {
   /** Code of the edition. */
   readonly code: string;

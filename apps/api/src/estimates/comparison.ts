@@ -35,6 +35,7 @@ export interface Comparison {
   readonly shareOfBefore?: number;
 }
 
+/** One of two estimates that are compared. */
 export interface ComparedEstimate {
   /** Id of the estimate that is compared. */
   readonly id: string;
@@ -48,6 +49,7 @@ export interface ComparedEstimate {
   readonly engineVersion: string;
 }
 
+/** A figure of the summary that differs between two estimates. */
 export interface FigureChange {
   /** Which figure of the summary changed. */
   readonly code: string;

@@ -21,6 +21,7 @@ export interface StoredEstimate {
   readonly estimate: Estimate;
 }
 
+/** Which revision of a job an estimate is, and why it was made. */
 export interface RevisionMark {
   /** The first estimate of this line of revisions. */
   readonly rootId: string;

@@ -38,6 +38,7 @@ export interface BasketLine {
   readonly shelfLifeMonths?: number;
 }
 
+/** What is ordered from one supplier, with all that he charges. */
 export interface SupplierOrder {
   /** Code of the supplier the order goes to. */
   readonly supplier: string;
@@ -117,6 +118,7 @@ export interface Leftover extends MaterialVariant {
   readonly keepsMonths?: number;
 }
 
+/** Material that is bought in place of the one planned. */
 export interface Substitution {
   /** Material that was planned. */
   readonly insteadOf: MaterialVariant;
@@ -132,6 +134,7 @@ export interface Substitution {
   readonly reason: string;
 }
 
+/** A resin and its hardeners, in amounts that belong together. */
 export interface MatchedResin {
   /** Code of the resin. */
   readonly resin: string;
@@ -202,6 +205,7 @@ export interface Gap {
   readonly gapFraction?: number;
 }
 
+/** The cheapest order of another kind, to compare with. */
 export interface SecondBest extends BasketOrder {
   /** What makes it another kind of order. */
   readonly kind: 'other-suppliers' | 'other-packs';

@@ -57,6 +57,7 @@ export interface Arc {
   readonly substitute: Substitute | undefined;
 }
 
+/** A pack that was not considered, and why. */
 export interface Excluded {
   /** Pack that was not considered. */
   readonly sku: string;

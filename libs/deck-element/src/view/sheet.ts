@@ -41,6 +41,7 @@ export interface NextAsked {
   readonly areaRangeM2: { readonly now: number; readonly after: number };
 }
 
+/** A reading worth taking next, and what it would be worth. */
 export interface NextReading {
   readonly at: Place;
   readonly number: number;

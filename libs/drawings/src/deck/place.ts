@@ -2,6 +2,7 @@
 export type Place = readonly [xMm: number, yMm: number];
 export type Outline = readonly Place[];
 
+/** A region of the deck plane: its outer edge and what is left out of it. */
 export interface Area {
   readonly outer: Outline;
   readonly holes: readonly Outline[];

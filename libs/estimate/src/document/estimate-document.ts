@@ -197,6 +197,7 @@ export interface MethodsSection extends MethodLadder {
   };
 }
 
+/** A method of repair and why it stands where it stands among the methods. */
 export interface RungNamed {
   /** Code of the rung. */
   readonly rung: string;
@@ -206,6 +207,7 @@ export interface RungNamed {
   readonly because: string;
 }
 
+/** One place of the deck and the method that fits it. */
 export interface PlaceSection extends RungNamed {
   /** What is found at the place. */
   readonly place: string;
@@ -243,6 +245,7 @@ export interface RungSection {
   readonly priceRange?: MoneyRange;
 }
 
+/** A condition that speaks for or against a method. */
 export interface RungReason {
   /** Code of the condition. */
   readonly code: string;
@@ -414,6 +417,7 @@ export interface Summary extends BodySummary {
 }
 
 export type Outline = readonly Place[];
+/** A region of the deck plane: its outer edge and what is left out of it. */
 export interface Area {
   /** Outer edge. */
   readonly outer: Outline;
@@ -759,6 +763,7 @@ export interface PlyLine {
   readonly orientationDeg: number;
 }
 
+/** A value with its name and unit. */
 export interface NamedValue {
   /** Code of the value. */
   readonly code: string;
@@ -1075,6 +1080,7 @@ export interface CureMilestones {
   readonly note?: string;
 }
 
+/** Tasks, waits and days of the job. */
 export interface CalendarSection {
   /** Absent when the record names no start: days are then counted from any Monday. */
   readonly startDate?: string;

@@ -38,6 +38,7 @@ export interface NextReadings {
   readonly assumptions: readonly Figure[];
 }
 
+/** A reading worth taking next, and what it would be worth. */
 export interface NextReading {
   /** As on the drawing. */
   readonly number: number;

@@ -1871,6 +1871,7 @@ export type webhooks = {
 };
 export type components = {
   schemas: {
+    /** A region of the deck plane: its outer edge and what is left out of it. */
     readonly Area: {
       /** Edges of what is left out. */
       readonly holes: readonly (readonly (readonly number[])[])[];
@@ -2041,7 +2042,10 @@ export type components = {
       readonly amount: components["schemas"]["MoneyJson"];
       /** The material in the pack, with the form it is sold in. */
       readonly content: components["schemas"]["MaterialVariant"];
-      /** Sheets that the shop cuts so that they travel as ordinary goods. */
+      /**
+       * Format: int32
+       * Sheets that the shop cuts so that they travel as ordinary goods.
+       */
       readonly cutCount: number;
       /** What the supplier asks for cutting from the roll or sheet. */
       readonly cutFee: components["schemas"]["MoneyJson"];
@@ -2053,7 +2057,10 @@ export type components = {
       readonly name: components["schemas"]["Text"];
       /** Whether the pack is too large for ordinary parcels. */
       readonly oversize: boolean;
-      /** How many packs are bought. */
+      /**
+       * Format: int32
+       * How many packs are bought.
+       */
       readonly packCount: number;
       /** What all packs of the line hold together. */
       readonly quantity: number;
@@ -2107,6 +2114,7 @@ export type components = {
        */
       readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
     };
+    /** How an order is put together: from whom, how carried, and what may be cut. */
     readonly BasketOptionsInput: {
       /** Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order. */
       readonly hazardBoxKg?: components["schemas"]["MassInput"];
@@ -2593,6 +2601,7 @@ export type components = {
       /** Share of working days lost to weather beyond the forecast. Absent, by the shelter: open 0.25, tent 0.05, shed 0. */
       readonly weatherLossFraction?: number;
     };
+    /** Tasks, waits and days of the job. */
     readonly CalendarSection: {
       /** From the first day to the last, waits counted. */
       readonly calendarDays: components["schemas"]["Range"];
@@ -2884,6 +2893,7 @@ export type components = {
       /** Key of the source; `/v1/sources/{code}` names it in full. */
       readonly source: components["schemas"]["Text"];
     };
+    /** Where a value is printed: a source of the edition and the place in it. */
     readonly CiteInput: {
       /** Clause, table, equation or page. */
       readonly clause?: string;
@@ -3053,6 +3063,7 @@ export type components = {
       /** Share of the variance of rates that they have in common; absent: 0.3. */
       readonly part?: number;
     };
+    /** One of two estimates that are compared. */
     readonly ComparedEstimate: {
       /** When it was made (RFC 3339). */
       readonly createdAt: components["schemas"]["Instant"];
@@ -3171,6 +3182,7 @@ export type components = {
       /** How much warmer the deck is than the forecast's air. */
       readonly warmth?: components["schemas"]["DeckWarmth"];
     };
+    /** Where and in what air the work is done. */
     readonly ConditionsInput: {
       /** Altitude. Absent: 0 m (most decks are repaired at sea level). */
       readonly altitudeM?: number;
@@ -3264,7 +3276,10 @@ export type components = {
       readonly mosaic: components["schemas"]["Mosaic"];
       /** Area of core that ends up in the deck. */
       readonly netArea: components["schemas"]["Figure"];
-      /** Sheets that must be bought. */
+      /**
+       * Format: int32
+       * Sheets that must be bought.
+       */
       readonly sheetCount: number;
       /** Layers of new core that fill the cavity. */
       readonly stack: components["schemas"]["StackPlan"];
@@ -3376,6 +3391,7 @@ export type components = {
       /** Width of those cuts. */
       readonly scoreWidthMm?: number;
     };
+    /** A core by its thickness and its modulus in the plane of the panel. */
     readonly CoreLayerInput: {
       /** Thickness of the core between the skins. */
       readonly thicknessMm: components["schemas"]["LengthInput"];
@@ -3732,6 +3748,7 @@ export type components = {
       /** Amount at the low end. */
       readonly low: components["schemas"]["MoneyJson"];
     };
+    /** A priced line: its quantity, rate and rounded amount. */
     readonly CostLine: {
       /** Rounded amount of the line. */
       readonly amount: components["schemas"]["MoneyJson"];
@@ -4617,6 +4634,7 @@ export type components = {
       /** Fields of Datum in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["DatumUs"];
     };
+    /** A value of the catalogue with its spread and where it is published. */
     readonly DatumInput: {
       /** Where the value is published. */
       readonly cite: components["schemas"]["CiteInput"];
@@ -4631,6 +4649,7 @@ export type components = {
     readonly DatumUs: {
       readonly lengthMm?: components["schemas"]["UsText"];
     };
+    /** Days as a spread: one job in ten, half, and nine in ten stay below. */
     readonly DayRange: {
       /** Days that one job in ten stays below. */
       readonly p10: number;
@@ -4676,6 +4695,7 @@ export type components = {
       /** A closed tent over the deck. Absent: 0 K (no tent was named). */
       readonly tentK?: number;
     };
+    /** By how much sun, heater and tent keep the deck above the temperature of the air. */
     readonly DeckWarmthInput: {
       /** Lamp, blanket or heater. Absent: 0 K (no heater was named). */
       readonly heaterK?: number;
@@ -4746,6 +4766,7 @@ export type components = {
       /** Zones of bad core. */
       readonly zones?: readonly components["schemas"]["ZoneRecord"][];
     };
+    /** All that is known of a deck and its repair: what was found, how it is built, who works and at what prices. */
     readonly DefectRecordInput: {
       /** The cause. */
       readonly cause?: components["schemas"]["CauseInput"];
@@ -4800,6 +4821,7 @@ export type components = {
       /** Zones of bad core. */
       readonly zones?: readonly components["schemas"]["ZoneInput"][];
     };
+    /** Wear of a part: its age over its life, or a percentage. */
     readonly DepreciationInput: {
       /** Age of the part. */
       readonly ageYears: number;
@@ -5030,6 +5052,7 @@ export type components = {
        */
       readonly yStart: "simply-supported" | "clamped" | "free";
     };
+    /** One state of the catalogue: a draft, or published and never changed again. */
     readonly Edition: {
       /** Code of the edition. */
       readonly code: components["schemas"]["Text"];
@@ -5099,7 +5122,10 @@ export type components = {
       readonly engineVersion: components["schemas"]["Text"];
       /** Stored estimates, each as the draft would price it. */
       readonly estimates: readonly components["schemas"]["TriedEstimate"][];
-      /** Estimates that come to the same in every line and figure. */
+      /**
+       * Format: int32
+       * Estimates that come to the same in every line and figure.
+       */
       readonly sameCount: number;
       /** Estimates that both editions could answer, summed for each currency. */
       readonly totals: readonly components["schemas"]["TrialTotal"][];
@@ -5182,7 +5208,10 @@ export type components = {
       readonly change: "added" | "changed" | "removed";
       /** Code of the entry. */
       readonly code: components["schemas"]["Text"];
-      /** How many of its fields differ; `fields` may list fewer. */
+      /**
+       * Format: int32
+       * How many of its fields differ; `fields` may list fewer.
+       */
       readonly fieldCount: number;
       /** The first 200 fields that differ, of an entry that is in both. */
       readonly fields: readonly components["schemas"]["EntryField"][];
@@ -5500,7 +5529,10 @@ export type components = {
       readonly mean: number;
     };
     readonly EstimateLinePacks: {
-      /** Packs to buy. */
+      /**
+       * Format: int32
+       * Packs to buy.
+       */
       readonly count: number;
       /** Name of the pack to buy. */
       readonly name: components["schemas"]["Text"];
@@ -5637,6 +5669,7 @@ export type components = {
       readonly nextCursor?: components["schemas"]["Text"];
     };
     readonly EventPageItems: components["schemas"]["EstimateCreated"] | components["schemas"]["EstimateRevised"] | components["schemas"]["EditionPublished"] | components["schemas"]["EditionWithdrawn"] | components["schemas"]["OperationDone"] | components["schemas"]["OrderMade"];
+    /** A pack that was not considered, and why. */
     readonly Excluded: {
       /**
        * Why not: its supplier was not chosen, it would not keep until the work, or it may not go by air.
@@ -5802,6 +5835,7 @@ export type components = {
       /** The number, in `unit`. */
       readonly value: number;
     };
+    /** A figure of the summary that differs between two estimates. */
     readonly FigureChange: {
       /** The figure in the later estimate. */
       readonly after: number;
@@ -5863,6 +5897,7 @@ export type components = {
       /** The finding in words. */
       readonly wording?: string;
     };
+    /** A fitting bolted through the deck. */
     readonly FittingInput: {
       /**
        * Where it stands.
@@ -6044,6 +6079,7 @@ export type components = {
       /** Mean wind in that hour. */
       readonly windMPerS?: components["schemas"]["SpeedInput"];
     };
+    /** Weather of the place, hour by hour. */
     readonly ForecastInput: {
       /** Hour after hour, without a gap. */
       readonly hours: readonly components["schemas"]["ForecastHourInput"][];
@@ -6167,6 +6203,7 @@ export type components = {
       /** Deviation of the logarithm below the median, where it is another than above. */
       readonly sigmaBelow?: number;
     };
+    /** The hardener that is to be bought with a resin. */
     readonly HardenerChoiceInput: {
       /** Hardener that cures it. */
       readonly hardener: string;
@@ -6316,7 +6353,10 @@ export type components = {
       readonly plugMm?: components["schemas"]["UsText"];
     };
     readonly HistogramBar: {
-      /** Draws that fell in the bar. */
+      /**
+       * Format: int32
+       * Draws that fell in the bar.
+       */
       readonly count: number;
       /** Low edge of the bar. */
       readonly from: number;
@@ -6437,7 +6477,10 @@ export type components = {
     };
     /** Props from below that the pressing needs. */
     readonly InnerSkinCheckProps: {
-      /** Props in all. */
+      /**
+       * Format: int32
+       * Props in all.
+       */
       readonly count?: number;
       /** Lines that the props stand in. */
       readonly lines?: number;
@@ -6636,6 +6679,7 @@ export type components = {
      * JPEG picture.
      */
     readonly JpegFile: string;
+    /** A key of an organisation, without its secret text. */
     readonly Key: {
       /** When the key was made (RFC 3339). */
       readonly createdAt: components["schemas"]["Instant"];
@@ -6670,6 +6714,7 @@ export type components = {
       /** Code of the fabric that the ply is of, in the catalogue. */
       readonly material: string;
     };
+    /** Prices of an hour, charges, loadings and taxes of a yard. */
     readonly LabourRatesInput: {
       /** What the yard asks besides hours. */
       readonly charges: readonly components["schemas"]["YardChargeInput"][];
@@ -6956,6 +7001,7 @@ export type components = {
       /** What the logo shows, for those who cannot see it; the name of the organisation when absent. */
       readonly logoDescription?: string;
     };
+    /** A line that differs between two estimates. */
     readonly LineChange: {
       /** Its amount in the later estimate. */
       readonly after: components["schemas"]["MoneyJson"];
@@ -6985,6 +7031,7 @@ export type components = {
       /** Unit of the line's quantities. */
       readonly unit: components["schemas"]["Text"];
     };
+    /** Wear of a part that is replaced, shown beside its amount. */
     readonly LineDepreciation: {
       /** Age of the part that is replaced. */
       readonly ageYears: number;
@@ -7003,7 +7050,10 @@ export type components = {
       readonly line: components["schemas"]["Text"];
       /** Absent where the pack is not on the list any more. */
       readonly now?: components["schemas"]["MoneyJson"];
-      /** How many of the pack the line takes. */
+      /**
+       * Format: int32
+       * How many of the pack the line takes.
+       */
       readonly packCount: number;
       /** Pack whose price moved. */
       readonly sku: components["schemas"]["Text"];
@@ -7014,7 +7064,10 @@ export type components = {
     };
     /** So many packs of one kind in a line. */
     readonly LinePack: {
-      /** How many of the pack are bought. */
+      /**
+       * Format: int32
+       * How many of the pack are bought.
+       */
       readonly count: number;
       /** Name of the pack bought. */
       readonly name: components["schemas"]["Text"];
@@ -7147,6 +7200,7 @@ export type components = {
        */
       readonly status: "done" | "failed" | "running" | "waiting";
     };
+    /** How readings become a map of where the core is likely bad. */
     readonly MapSettingsInput: {
       /** Further contours of the map. Absent: 0.1, 0.5, 0.9 (hardly, as likely as not, nearly certain). */
       readonly contourProbabilities?: readonly number[];
@@ -7215,6 +7269,7 @@ export type components = {
      * @example 40 lb
      */
     readonly MassInput: number | string;
+    /** A resin and its hardeners, in amounts that belong together. */
     readonly MatchedResin: {
       /** Hardeners that cure it, each with what it cures. */
       readonly hardeners: readonly components["schemas"]["MatchedResinHardeners"][];
@@ -7265,6 +7320,7 @@ export type components = {
       /** Fields of MaterialVariant in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["MaterialVariantUs"];
     };
+    /** A material in the thickness, form and size that is meant. */
     readonly MaterialVariantInput: {
       /**
        * Form of the sheet: plain, or scored so that it bends.
@@ -7305,6 +7361,7 @@ export type components = {
     readonly MergePatch: {
       readonly [key: string]: string | number | boolean | readonly unknown[] | Record<string, never> | null;
     };
+    /** What the moisture meter shows on dry and on soaked core. */
     readonly MeterInput: {
       /** Reading on sound, dry deck of the same build. */
       readonly dryReference: number;
@@ -7397,6 +7454,7 @@ export type components = {
       /** Area of the whole deck. */
       readonly wholeDeckAreaM2?: number;
     };
+    /** How the deck is repaired; what is left out is chosen by the condition of the deck. */
     readonly MethodInput: {
       /**
        * Side from which the deck is opened. Absent: from-above (most decks are opened from above: the work is face down and the resin stays where it is put).
@@ -7628,6 +7686,7 @@ export type components = {
       /** Roll directions it may be laid in, degrees from forward; absent: 0, and 0 and 90 for unidirectional. */
       readonly turnsDeg?: readonly number[];
     };
+    /** A ply of a fabric of the catalogue. */
     readonly NamedPlyInput: {
       /** Fibre mass fraction; absent: hand lay-up by the catalogue. */
       readonly fibreMassFraction?: number;
@@ -7639,6 +7698,7 @@ export type components = {
       /** Roll direction from forward; absent: 0. */
       readonly turnDeg?: number;
     };
+    /** A value with its name and unit. */
     readonly NamedValue: {
       /** Code of the value. */
       readonly code: components["schemas"]["Text"];
@@ -7816,6 +7876,7 @@ export type components = {
       /** Outlines of deck that nobody can get at, as under a raft or a chest. */
       readonly unreachable?: readonly (readonly (readonly number[])[])[];
     };
+    /** A reading worth taking next, and what it would be worth. */
     readonly NextReading: {
       /** Where to take it, [xMm, yMm]. */
       readonly at: readonly number[];
@@ -8000,6 +8061,7 @@ export type components = {
       /** Thickness of the core: mm, or text with a unit. */
       readonly thicknessMm: number;
     };
+    /** The core that is in the deck. */
     readonly OldCoreInput: {
       /** From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines. */
       readonly cavityMm?: components["schemas"]["LengthInput"];
@@ -8067,6 +8129,7 @@ export type components = {
       readonly strengthNPerMm?: readonly components["schemas"]["UsText"][];
       readonly thicknessMm?: components["schemas"]["UsText"];
     };
+    /** Material that is there already and is not bought again. */
     readonly OnHandInput: {
       /**
        * Form of the sheet: plain, or scored so that it bends.
@@ -8139,6 +8202,7 @@ export type components = {
       /** Fields of Opening in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["OpeningUs"];
     };
+    /** How the deck is opened. */
     readonly OpeningMethodInput: {
       /**
        * Side from which the deck is opened. Absent: from-above (most decks are opened from above: the work is face down and the resin stays where it is put).
@@ -8209,6 +8273,7 @@ export type components = {
       readonly taperWidthMm?: components["schemas"]["UsText"];
       readonly undercutAreaM2?: components["schemas"]["UsText"];
     };
+    /** Distances and least sizes that openings keep to. */
     readonly OpeningRulesInput: {
       /** Largest skin piece that can be bedded before the resin gels. */
       readonly bondableAreaM2?: components["schemas"]["AreaInput"];
@@ -8271,6 +8336,7 @@ export type components = {
       readonly cutLengthM?: components["schemas"]["UsText"];
       readonly undercutAreaM2?: components["schemas"]["UsText"];
     };
+    /** A region of bad core. */
     readonly OpeningZoneInput: {
       /**
        * Condition of the core. Absent: wet-rotten (the commonest state of a core that has gone soft; a plug shows the real one).
@@ -8415,7 +8481,10 @@ export type components = {
     readonly OperationProblem: {
       /** What went wrong this time. */
       readonly detail: components["schemas"]["Text"];
-      /** How many faults were found, where the request was at fault. */
+      /**
+       * Format: int32
+       * How many faults were found, where the request was at fault.
+       */
       readonly errorCount?: number;
       /** What must be put right, each with its place in the request that was accepted. */
       readonly errors?: readonly components["schemas"]["ShownProblem"][];
@@ -8456,6 +8525,7 @@ export type components = {
       /** Code of the supplier, when the order names one. */
       readonly supplier?: components["schemas"]["Text"];
     };
+    /** Who keys and estimates belong to. */
     readonly Organisation: {
       /** When the organisation was made (RFC 3339). */
       readonly createdAt: components["schemas"]["Instant"];
@@ -8567,6 +8637,7 @@ export type components = {
        */
       readonly packs: number;
     };
+    /** A pack as a supplier sells it: what is in it, and its price from one pack upwards. */
     readonly PackInput: {
       /** Which material, how much and in which form. */
       readonly content: components["schemas"]["PackContentInput"];
@@ -8760,6 +8831,7 @@ export type components = {
       /** Diameter of a washer. */
       readonly washerMm?: components["schemas"]["LengthInput"];
     };
+    /** The panel of deck that the repair lies in: its edge, what bears it, and what lies on and below it. */
     readonly PanelInput: {
       /**
        * Access from below. Absent: lined (most decks have a lining that comes down before work and goes back after it).
@@ -9061,6 +9133,7 @@ export type components = {
       /** `moveMm` in US customary units. */
       readonly moveMm?: readonly components["schemas"]["UsText"][];
     };
+    /** One place of the deck and the method that fits it. */
     readonly PlaceSection: {
       /** Bad area to be expected there. */
       readonly badAreaM2: number;
@@ -9502,6 +9575,7 @@ export type components = {
       readonly onPieceKgPerM2?: components["schemas"]["UsText"];
       readonly skinSpanMm?: components["schemas"]["UsText"];
     };
+    /** Something that the pressing takes, counted or measured. */
     readonly PressQuantity: {
       /** What is counted for the pressing. */
       readonly code: components["schemas"]["Text"];
@@ -9592,7 +9666,10 @@ export type components = {
       readonly mixedResinL: number;
       /** Skin that comes off, in all openings. */
       readonly openedAreaM2: number;
-      /** Plies of the new skin. */
+      /**
+       * Format: int32
+       * Plies of the new skin.
+       */
       readonly plyCount: number;
       /** Fields of PreviewSummary in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["PreviewSummaryUs"];
@@ -9620,7 +9697,10 @@ export type components = {
     readonly PriceChange: {
       /** Those of them whose prices differ now; a small percentage can be rounded away. */
       readonly changed: readonly components["schemas"]["ChangedPack"][];
-      /** How many packs the choice met. */
+      /**
+       * Format: int32
+       * How many packs the choice met.
+       */
       readonly chosenCount: number;
       /** Currency of the changed prices. */
       readonly currency: components["schemas"]["Currency"];
@@ -9655,6 +9735,7 @@ export type components = {
       /** Lines, loadings and taxes. */
       readonly rollUp: components["schemas"]["CostRollUp"];
     };
+    /** Packs and terms of suppliers in one currency, for a stated time. */
     readonly PriceListInput: {
       /** Code of the list, unique in the edition. */
       readonly code: string;
@@ -10557,6 +10638,7 @@ export type components = {
       /** Revisions of the job, the first one first. */
       readonly items: readonly components["schemas"]["EstimateSummary"][];
     };
+    /** Which revision of a job an estimate is, and why it was made. */
     readonly RevisionMark: {
       /** Number of the revision; 0 for the first estimate of the job. */
       readonly number: number;
@@ -10683,6 +10765,7 @@ export type components = {
     readonly RoomCheckUs: {
       readonly outsideM2?: components["schemas"]["UsText"];
     };
+    /** A method of repair and why it stands where it stands among the methods. */
     readonly RungNamed: {
       /** Why the rung stands where it stands. */
       readonly because: components["schemas"]["Text"];
@@ -10691,6 +10774,7 @@ export type components = {
       /** Name of the rung. */
       readonly title: components["schemas"]["Text"];
     };
+    /** A condition that speaks for or against a method. */
     readonly RungReason: {
       /** Code of the condition. */
       readonly code: components["schemas"]["Text"];
@@ -10746,6 +10830,7 @@ export type components = {
       /** Days of work that it takes, as a spread. */
       readonly workingDays?: components["schemas"]["Range"];
     };
+    /** Two skins and a core, by the values that a panel is worked out with. */
     readonly SandwichValuesInput: {
       /** Core. */
       readonly core: components["schemas"]["CoreValuesInput"];
@@ -11049,6 +11134,7 @@ export type components = {
       /** Fields of Scope in US customary units, when `Accept-Units: us` was sent. */
       readonly us?: components["schemas"]["ScopePanelUs"];
     };
+    /** The cheapest order of another kind, to compare with. */
     readonly SecondBest: {
       /** Each need beside the packs that cover it. */
       readonly coverage: readonly components["schemas"]["Coverage"][];
@@ -11112,7 +11198,10 @@ export type components = {
     readonly SectionTotal: {
       /** Sum of the section. */
       readonly amount: components["schemas"]["MoneyJson"];
-      /** Lines in the section. */
+      /**
+       * Format: int32
+       * Lines in the section.
+       */
       readonly lineCount: number;
       /**
        * Section that is summed.
@@ -11143,6 +11232,7 @@ export type components = {
        */
       readonly means: "sku" | "name" | "supplier" | "price" | "stock" | "massKg";
     };
+    /** Length and width of a sheet. */
     readonly SheetFormatInput: {
       /** Length of a sheet. */
       readonly lengthMm: number;
@@ -11189,6 +11279,7 @@ export type components = {
       /** Width of the sheet. */
       readonly widthMm: components["schemas"]["LengthInput"];
     };
+    /** Length and width of a sheet that is asked for or at hand. */
     readonly SheetSizeInput: {
       /** Length of the sheet. */
       readonly lengthMm: components["schemas"]["LengthInput"];
@@ -11274,6 +11365,7 @@ export type components = {
       readonly capacity?: components["schemas"]["UsText"];
       readonly demand?: components["schemas"]["UsText"];
     };
+    /** A skin by its thickness, and by its plies where they are known. */
     readonly SkinInput: {
       /** Known plies, from the face of the skin inwards. */
       readonly plies?: readonly components["schemas"]["KnownPlyInput"][];
@@ -11293,6 +11385,7 @@ export type components = {
       /** Code of the fabric that the ply is of, in the catalogue. */
       readonly material: components["schemas"]["Text"];
     };
+    /** A skin by thickness, moduli and strengths. */
     readonly SkinValuesInput: {
       /** Ultimate; along x, or in both directions. */
       readonly compressiveStrengthMPa: number;
@@ -11396,6 +11489,7 @@ export type components = {
        */
       readonly sound: "sharp" | "dull" | "void";
     };
+    /** A publication that values are cited from, and how far it was read. */
     readonly SourceInput: {
       /** Who published it. */
       readonly body: string;
@@ -11772,6 +11866,7 @@ export type components = {
       readonly stripAreaM2?: components["schemas"]["UsText"];
       readonly widthMm?: components["schemas"]["UsText"];
     };
+    /** A material that would do instead of another, at a ratio and a penalty. */
     readonly SubstituteInput: {
       /** What is asked for. */
       readonly insteadOf: components["schemas"]["MaterialVariantInput"];
@@ -11784,6 +11879,7 @@ export type components = {
       /** What would do as well. */
       readonly use: components["schemas"]["MaterialVariantInput"];
     };
+    /** Material that is bought in place of the one planned. */
     readonly Substitution: {
       /** Material that was planned. */
       readonly insteadOf: components["schemas"]["MaterialVariant"];
@@ -11871,6 +11967,7 @@ export type components = {
       /** What goods too large for parcels add to it. */
       readonly oversizeFreight: string;
     };
+    /** What is ordered from one supplier, with all that he charges. */
     readonly SupplierOrder: {
       /** Cutting on all lines of the order. */
       readonly cutFees: components["schemas"]["MoneyJson"];
@@ -11968,6 +12065,7 @@ export type components = {
       /** What was heard, measured and seen on the deck. */
       readonly readings: readonly components["schemas"]["SurveyReadings"][];
     };
+    /** What hammer, moisture meter and plugs showed, place by place. */
     readonly SurveyInput: {
       /** What the meter says of sound and of soaked deck; needed beside its readings. */
       readonly meter?: components["schemas"]["MeterInput"];
@@ -12020,7 +12118,10 @@ export type components = {
       readonly leftOut: readonly components["schemas"]["Text"][];
       /** Code of the price list. */
       readonly priceList: components["schemas"]["Text"];
-      /** Packs that the sheet names and that stay as they were. */
+      /**
+       * Format: int32
+       * Packs that the sheet names and that stay as they were.
+       */
       readonly sameCount: number;
     };
     readonly TaxGroupInput: {
@@ -12047,6 +12148,7 @@ export type components = {
       /** Low end of the spread. */
       readonly low: number;
     };
+    /** A value as least, likely and most. */
     readonly ThreePointInput: {
       /** Most that it may come to. */
       readonly high: number;
@@ -12055,6 +12157,7 @@ export type components = {
       /** Least that it may come to. */
       readonly low: number;
     };
+    /** Something to do or to wait for on a day. */
     readonly TodayItem: {
       /**
        * Work, a wait, a hold point, or what comes next.
@@ -12207,7 +12310,10 @@ export type components = {
       readonly currency: components["schemas"]["Currency"];
       /** What the draft adds to the sum. */
       readonly difference: components["schemas"]["MoneyJson"];
-      /** Estimates that the sums are over. */
+      /**
+       * Format: int32
+       * Estimates that the sums are over.
+       */
       readonly estimateCount: number;
     };
     /** One estimate, worked out again with both editions from the record that it keeps. */
@@ -12485,7 +12591,10 @@ export type components = {
       readonly shutBy: readonly components["schemas"]["WeatherStepSectionShutBy"][];
       /** What the step is. */
       readonly title: components["schemas"]["Text"];
-      /** How many windows the forecast holds for it. */
+      /**
+       * Format: int32
+       * How many windows the forecast holds for it.
+       */
       readonly windowCount: number;
       /** The best few, the longest first. */
       readonly windows: readonly components["schemas"]["WeatherWindow"][];

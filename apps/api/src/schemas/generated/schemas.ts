@@ -2,6 +2,7 @@
 export const generatedSchemas: Readonly<Record<string, object>> = {
   "Area": {
     "type": "object",
+    "description": "A region of the deck plane: its outer edge and what is left out of it.",
     "properties": {
       "outer": {
         "type": "array",
@@ -1019,6 +1020,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "CalendarSection": {
     "type": "object",
+    "description": "Tasks, waits and days of the job.",
     "properties": {
       "startDate": {
         "type": "string",
@@ -1868,6 +1870,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "ComparedEstimate": {
     "type": "object",
+    "description": "One of two estimates that are compared.",
     "properties": {
       "id": {
         "type": "string",
@@ -2770,6 +2773,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "CostLine": {
     "type": "object",
+    "description": "A priced line: its quantity, rate and rounded amount.",
     "properties": {
       "code": {
         "type": "string",
@@ -4189,6 +4193,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "DayRange": {
     "type": "object",
+    "description": "Days as a spread: one job in ten, half, and nine in ten stay below.",
     "properties": {
       "p10": {
         "type": "number",
@@ -4550,6 +4555,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Edition": {
     "type": "object",
+    "description": "One state of the catalogue: a draft, or published and never changed again.",
     "properties": {
       "code": {
         "type": "string",
@@ -6102,6 +6108,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Excluded": {
     "type": "object",
+    "description": "A pack that was not considered, and why.",
     "properties": {
       "sku": {
         "type": "string",
@@ -6462,6 +6469,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "FigureChange": {
     "type": "object",
+    "description": "A figure of the summary that differs between two estimates.",
     "properties": {
       "code": {
         "type": "string",
@@ -7697,6 +7705,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Key": {
     "type": "object",
+    "description": "A key of an organisation, without its secret text.",
     "properties": {
       "prefix": {
         "type": "string",
@@ -8233,6 +8242,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "LineChange": {
     "type": "object",
+    "description": "A line that differs between two estimates.",
     "properties": {
       "code": {
         "type": "string",
@@ -8309,6 +8319,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "LineDepreciation": {
     "type": "object",
+    "description": "Wear of a part that is replaced, shown beside its amount.",
     "properties": {
       "ageYears": {
         "type": "number",
@@ -8618,6 +8629,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "MatchedResin": {
     "type": "object",
+    "description": "A resin and its hardeners, in amounts that belong together.",
     "properties": {
       "resin": {
         "type": "string",
@@ -9151,6 +9163,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "NamedValue": {
     "type": "object",
+    "description": "A value with its name and unit.",
     "properties": {
       "code": {
         "type": "string",
@@ -9352,6 +9365,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "NextReading": {
     "type": "object",
+    "description": "A reading worth taking next, and what it would be worth.",
     "properties": {
       "number": {
         "type": "number",
@@ -10148,6 +10162,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Organisation": {
     "type": "object",
+    "description": "Who keys and estimates belong to.",
     "properties": {
       "id": {
         "type": "string",
@@ -10786,6 +10801,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "PlaceSection": {
     "type": "object",
+    "description": "One place of the deck and the method that fits it.",
     "properties": {
       "place": {
         "type": "string",
@@ -11690,6 +11706,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "PressQuantity": {
     "type": "object",
+    "description": "Something that the pressing takes, counted or measured.",
     "properties": {
       "code": {
         "type": "string",
@@ -13135,6 +13152,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "RevisionMark": {
     "type": "object",
+    "description": "Which revision of a job an estimate is, and why it was made.",
     "properties": {
       "rootId": {
         "type": "string",
@@ -13279,6 +13297,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "RungNamed": {
     "type": "object",
+    "description": "A method of repair and why it stands where it stands among the methods.",
     "properties": {
       "rung": {
         "type": "string",
@@ -13301,6 +13320,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "RungReason": {
     "type": "object",
+    "description": "A condition that speaks for or against a method.",
     "properties": {
       "code": {
         "type": "string",
@@ -14027,6 +14047,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "SecondBest": {
     "type": "object",
+    "description": "The cheapest order of another kind, to compare with.",
     "properties": {
       "kind": {
         "type": "string",
@@ -15271,6 +15292,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Substitution": {
     "type": "object",
+    "description": "Material that is bought in place of the one planned.",
     "properties": {
       "insteadOf": {
         "$ref": "#/components/schemas/MaterialVariant",
@@ -15411,6 +15433,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "SupplierOrder": {
     "type": "object",
+    "description": "What is ordered from one supplier, with all that he charges.",
     "properties": {
       "supplier": {
         "type": "string",
@@ -15646,6 +15669,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "TodayItem": {
     "type": "object",
+    "description": "Something to do or to wait for on a day.",
     "properties": {
       "kind": {
         "type": "string",
