@@ -73,10 +73,11 @@ for (const [name, text] of Object.entries(files)) {
   console.log(`Wrote ${target}`);
 }
 
-/** Without what is the same everywhere: a third of the file would be steps of four spaces, a tag, and cookies there are none of. */
+/** Without what is the same everywhere: a third of the file would be steps of four spaces, a tag, cookies, methods and header fields that nothing is said of. */
 function concise(text: string): string {
   return text
-    .replace(/^ *readonly cookie\?: never;\n/gm, '')
+    .replace(/^ *readonly (?:cookie|options|head|trace)\?: never;\n/gm, '')
+    .replace(/^ *headers: \{\n *readonly \[name: string\]: unknown;\n *\};\n/gm, '')
     .replace(/^( *(?:\/\*)?\*\*? ?)@description /gm, '$1')
     .replace(/^ +/gm, (indent) => ' '.repeat(Math.ceil(indent.length / 2)));
 }

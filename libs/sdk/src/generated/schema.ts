@@ -14,10 +14,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/health/ready": {
     readonly parameters: {
@@ -33,10 +30,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/audit": {
     readonly parameters: {
@@ -52,10 +46,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/client-sessions": {
     readonly parameters: {
@@ -71,10 +62,7 @@ export type paths = {
      */
     readonly post: operations["openClientSession"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions": {
     readonly parameters: {
@@ -94,10 +82,7 @@ export type paths = {
      */
     readonly post: operations["createEdition"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}": {
     readonly parameters: {
@@ -117,10 +102,7 @@ export type paths = {
      * Only a draft can be thrown away; what was published stays for the estimates made with it.
      */
     readonly delete: operations["deleteEdition"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}/comparison": {
     readonly parameters: {
@@ -136,10 +118,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}/history": {
     readonly parameters: {
@@ -155,10 +134,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}/publication": {
     readonly parameters: {
@@ -178,10 +154,7 @@ export type paths = {
      * Only a publication whose time has not come. Once an edition counts, another is made current instead.
      */
     readonly delete: operations["withdrawEdition"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}/restoration": {
     readonly parameters: {
@@ -197,10 +170,7 @@ export type paths = {
      */
     readonly post: operations["restoreEdition"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/editions/{code}/trial": {
     readonly parameters: {
@@ -216,10 +186,7 @@ export type paths = {
      */
     readonly post: operations["tryEdition"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates": {
     readonly parameters: {
@@ -239,10 +206,7 @@ export type paths = {
      */
     readonly post: operations["createEstimate"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}": {
     readonly parameters: {
@@ -258,10 +222,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/basket": {
     readonly parameters: {
@@ -281,10 +242,7 @@ export type paths = {
      */
     readonly post: operations["fillEstimateBasket"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/calendar": {
     readonly parameters: {
@@ -300,10 +258,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/change-order": {
     readonly parameters: {
@@ -319,10 +274,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/comparison": {
     readonly parameters: {
@@ -338,10 +290,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/drawings": {
     readonly parameters: {
@@ -357,10 +306,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/drawings/{name}": {
     readonly parameters: {
@@ -376,10 +322,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/lines/{code}/why": {
     readonly parameters: {
@@ -395,10 +338,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/parties": {
     readonly parameters: {
@@ -414,10 +354,7 @@ export type paths = {
      * Client, instructing party and surveyor, the vessel with its name and numbers, and the reference of the insurer go out of the records of every revision, and documents that were printed for later and bear them are thrown away. Figures and sums stay as they are, because none rests on these. Photographs are taken away one by one; what people wrote into titles, findings, notes, captions and reasons of revisions is not searched.
      */
     readonly delete: operations["eraseParties"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/photographs": {
     readonly parameters: {
@@ -433,10 +370,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/photographs/{number}": {
     readonly parameters: {
@@ -460,10 +394,7 @@ export type paths = {
      * Reports that are made from now on lack it; it cannot be had again.
      */
     readonly delete: operations["removePhotograph"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/record": {
     readonly parameters: {
@@ -479,10 +410,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/replay": {
     readonly parameters: {
@@ -498,10 +426,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/revisions": {
     readonly parameters: {
@@ -521,10 +446,7 @@ export type paths = {
      */
     readonly post: operations["reviseEstimate"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/shares": {
     readonly parameters: {
@@ -540,10 +462,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimates/{id}/shares/{keyId}": {
     readonly parameters: {
@@ -563,10 +482,7 @@ export type paths = {
      * From then on the chandler is answered as if there were no such estimate.
      */
     readonly delete: operations["unshareEstimate"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/basket": {
     readonly parameters: {
@@ -582,10 +498,7 @@ export type paths = {
      */
     readonly post: operations["fillBasket"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/bond-pressure": {
     readonly parameters: {
@@ -601,10 +514,7 @@ export type paths = {
      */
     readonly post: operations["planBondPressure"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/calendar": {
     readonly parameters: {
@@ -620,10 +530,7 @@ export type paths = {
      */
     readonly post: operations["planCalendar"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/core-bill": {
     readonly parameters: {
@@ -639,10 +546,7 @@ export type paths = {
      */
     readonly post: operations["billCore"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/cost-rollup": {
     readonly parameters: {
@@ -658,10 +562,7 @@ export type paths = {
      */
     readonly post: operations["rollUpCost"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/cure-plan": {
     readonly parameters: {
@@ -677,10 +578,7 @@ export type paths = {
      */
     readonly post: operations["planCure"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/cutting-plan": {
     readonly parameters: {
@@ -696,10 +594,7 @@ export type paths = {
      */
     readonly post: operations["planCutting"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/ladder": {
     readonly parameters: {
@@ -715,10 +610,7 @@ export type paths = {
      */
     readonly post: operations["judgeLadder"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/laminate-schedule": {
     readonly parameters: {
@@ -734,10 +626,7 @@ export type paths = {
      */
     readonly post: operations["scheduleLaminate"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/next-readings": {
     readonly parameters: {
@@ -753,10 +642,7 @@ export type paths = {
      */
     readonly post: operations["findNextReadings"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/openings": {
     readonly parameters: {
@@ -772,10 +658,7 @@ export type paths = {
      */
     readonly post: operations["planOpenings"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/panel-check": {
     readonly parameters: {
@@ -791,10 +674,7 @@ export type paths = {
      */
     readonly post: operations["checkPanel"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/preview": {
     readonly parameters: {
@@ -810,10 +690,7 @@ export type paths = {
      */
     readonly post: operations["previewEstimate"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/quantities": {
     readonly parameters: {
@@ -829,10 +706,7 @@ export type paths = {
      */
     readonly post: operations["readQuantities"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/resin-batches": {
     readonly parameters: {
@@ -848,10 +722,7 @@ export type paths = {
      */
     readonly post: operations["planResinBatches"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/estimating/variants": {
     readonly parameters: {
@@ -867,10 +738,7 @@ export type paths = {
      */
     readonly post: operations["compareVariants"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/events": {
     readonly parameters: {
@@ -886,10 +754,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/imports/labour-rates": {
     readonly parameters: {
@@ -905,10 +770,7 @@ export type paths = {
      */
     readonly post: operations["importAllLabourRates"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/imports/materials": {
     readonly parameters: {
@@ -924,10 +786,7 @@ export type paths = {
      */
     readonly post: operations["importMaterials"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/imports/price-lists": {
     readonly parameters: {
@@ -943,10 +802,7 @@ export type paths = {
      */
     readonly post: operations["importPriceLists"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/imports/sources": {
     readonly parameters: {
@@ -962,10 +818,7 @@ export type paths = {
      */
     readonly post: operations["importSources"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/keys": {
     readonly parameters: {
@@ -985,10 +838,7 @@ export type paths = {
      */
     readonly post: operations["createKey"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/keys/{id}": {
     readonly parameters: {
@@ -1008,10 +858,7 @@ export type paths = {
      * The last admin's key of an organisation cannot be revoked, since nobody could make another.
      */
     readonly delete: operations["revokeKey"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/keys/{id}/history": {
     readonly parameters: {
@@ -1027,10 +874,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/keys/{id}/renewal": {
     readonly parameters: {
@@ -1046,10 +890,7 @@ export type paths = {
      */
     readonly post: operations["renewKey"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/labour-rates": {
     readonly parameters: {
@@ -1069,10 +910,7 @@ export type paths = {
      */
     readonly post: operations["createLabourRates"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/labour-rates/{code}": {
     readonly parameters: {
@@ -1092,14 +930,11 @@ export type paths = {
      * A labour rates that something else in the draft refers to stays, and the refusal says what.
      */
     readonly delete: operations["deleteLabourRates"];
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Change an entry of a draft by merge patch (labour rates)
      * Fields named are replaced, null takes an optional one away, and the labour rates is then checked as a whole.
      */
     readonly patch: operations["updateLabourRates"];
-    readonly trace?: never;
   };
   readonly "/v1/labour-rates/{code}/history": {
     readonly parameters: {
@@ -1115,10 +950,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/letterhead": {
     readonly parameters: {
@@ -1138,10 +970,7 @@ export type paths = {
     readonly put: operations["setLetterhead"];
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/letterhead/logo": {
     readonly parameters: {
@@ -1165,10 +994,7 @@ export type paths = {
      * Documents that are made from now on have the name alone.
      */
     readonly delete: operations["removeLogo"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/materials": {
     readonly parameters: {
@@ -1188,10 +1014,7 @@ export type paths = {
      */
     readonly post: operations["createMaterial"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/materials/{code}": {
     readonly parameters: {
@@ -1211,14 +1034,11 @@ export type paths = {
      * A material that something else in the draft refers to stays, and the refusal says what.
      */
     readonly delete: operations["deleteMaterial"];
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Change an entry of a draft by merge patch (material)
      * Fields named are replaced, null takes an optional one away, and the material is then checked as a whole.
      */
     readonly patch: operations["updateMaterial"];
-    readonly trace?: never;
   };
   readonly "/v1/materials/{code}/history": {
     readonly parameters: {
@@ -1234,10 +1054,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/operations/{id}": {
     readonly parameters: {
@@ -1253,10 +1070,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/operations/{id}/result": {
     readonly parameters: {
@@ -1272,10 +1086,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/organisations": {
     readonly parameters: {
@@ -1295,10 +1106,7 @@ export type paths = {
      */
     readonly post: operations["createOrganisation"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/organisations/{id}": {
     readonly parameters: {
@@ -1314,14 +1122,11 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Rename an organisation
      * The new name stands on documents that are made from now on; those made before keep theirs only as files.
      */
     readonly patch: operations["updateOrganisation"];
-    readonly trace?: never;
   };
   readonly "/v1/price-lists": {
     readonly parameters: {
@@ -1341,10 +1146,7 @@ export type paths = {
      */
     readonly post: operations["createPriceList"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}": {
     readonly parameters: {
@@ -1364,14 +1166,11 @@ export type paths = {
      * A price list that something else in the draft refers to stays, and the refusal says what.
      */
     readonly delete: operations["deletePriceList"];
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Change an entry of a draft by merge patch (price list)
      * Fields named are replaced, null takes an optional one away, and the price list is then checked as a whole.
      */
     readonly patch: operations["updatePriceList"];
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/history": {
     readonly parameters: {
@@ -1387,10 +1186,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/packs": {
     readonly parameters: {
@@ -1410,10 +1206,7 @@ export type paths = {
     readonly put: operations["replacePacks"];
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/packs/{sku}": {
     readonly parameters: {
@@ -1437,14 +1230,11 @@ export type paths = {
      * Estimates that bought it keep it; later ones choose another.
      */
     readonly delete: operations["deletePack"];
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Change one pack of a price list of a draft by merge patch, such as its price
      * Null takes an optional field away; fields that are not named stay.
      */
     readonly patch: operations["updatePack"];
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/packs/{sku}/stock": {
     readonly parameters: {
@@ -1468,10 +1258,7 @@ export type paths = {
      * Nothing else about the pack changes.
      */
     readonly delete: operations["forgetStock"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/price-changes": {
     readonly parameters: {
@@ -1487,10 +1274,7 @@ export type paths = {
      */
     readonly post: operations["changePrices"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/sheets": {
     readonly parameters: {
@@ -1506,10 +1290,7 @@ export type paths = {
      */
     readonly post: operations["takeSheet"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/price-lists/{code}/stock": {
     readonly parameters: {
@@ -1525,14 +1306,11 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     /**
      * State how many packs of several SKUs there are now
      * It is in force at once, whatever edition is current, and orders made from then on keep to it. The last count wins: a till states what there is and needs no ETag.
      */
     readonly patch: operations["countStock"];
-    readonly trace?: never;
   };
   readonly "/v1/publishable-keys": {
     readonly parameters: {
@@ -1552,10 +1330,7 @@ export type paths = {
      */
     readonly post: operations["createPublishableKey"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/publishable-keys/{id}": {
     readonly parameters: {
@@ -1575,10 +1350,7 @@ export type paths = {
      * Pages that use it are refused from then on, and what their visitors made is kept.
      */
     readonly delete: operations["revokePublishableKey"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/sources": {
     readonly parameters: {
@@ -1598,10 +1370,7 @@ export type paths = {
      */
     readonly post: operations["createSource"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/sources/{code}": {
     readonly parameters: {
@@ -1621,14 +1390,11 @@ export type paths = {
      * A source that something else in the draft refers to stays, and the refusal says what.
      */
     readonly delete: operations["deleteSource"];
-    readonly options?: never;
-    readonly head?: never;
     /**
      * Change an entry of a draft by merge patch (source)
      * Fields named are replaced, null takes an optional one away, and the source is then checked as a whole.
      */
     readonly patch: operations["updateSource"];
-    readonly trace?: never;
   };
   readonly "/v1/sources/{code}/history": {
     readonly parameters: {
@@ -1644,10 +1410,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/webhook-endpoints": {
     readonly parameters: {
@@ -1667,10 +1430,7 @@ export type paths = {
      */
     readonly post: operations["createWebhookEndpoint"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/webhook-endpoints/{id}": {
     readonly parameters: {
@@ -1690,10 +1450,7 @@ export type paths = {
      * Deliveries that wait are dropped; the events stay in the feed.
      */
     readonly delete: operations["deleteWebhookEndpoint"];
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/webhook-endpoints/{id}/deliveries": {
     readonly parameters: {
@@ -1709,10 +1466,7 @@ export type paths = {
     readonly put?: never;
     readonly post?: never;
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/webhook-endpoints/{id}/deliveries/{eventId}/repetition": {
     readonly parameters: {
@@ -1728,10 +1482,7 @@ export type paths = {
      */
     readonly post: operations["repeatWebhookDelivery"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "/v1/webhook-endpoints/{id}/secret-renewal": {
     readonly parameters: {
@@ -1747,10 +1498,7 @@ export type paths = {
      */
     readonly post: operations["renewWebhookSecret"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
 };
 export type webhooks = {
@@ -1768,10 +1516,7 @@ export type webhooks = {
      */
     readonly post: operations["onEditionPublished"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "edition.withdrawn": {
     readonly parameters: {
@@ -1787,10 +1532,7 @@ export type webhooks = {
      */
     readonly post: operations["onEditionWithdrawn"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "estimate.created": {
     readonly parameters: {
@@ -1806,10 +1548,7 @@ export type webhooks = {
      */
     readonly post: operations["onEstimateCreated"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "estimate.revised": {
     readonly parameters: {
@@ -1825,10 +1564,7 @@ export type webhooks = {
      */
     readonly post: operations["onEstimateRevised"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "operation.done": {
     readonly parameters: {
@@ -1844,10 +1580,7 @@ export type webhooks = {
      */
     readonly post: operations["onOperationDone"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
   readonly "order.made": {
     readonly parameters: {
@@ -1863,10 +1596,7 @@ export type webhooks = {
      */
     readonly post: operations["onOrderMade"];
     readonly delete?: never;
-    readonly options?: never;
-    readonly head?: never;
     readonly patch?: never;
-    readonly trace?: never;
   };
 };
 export type components = {
@@ -12807,99 +12537,66 @@ export type components = {
   responses: {
     /** The request could not be read. */
     readonly BadRequest: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** The request conflicts with the present state. */
     readonly Conflict: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** The key may not do this. */
     readonly Forbidden: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** The service failed. */
     readonly Internal: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** There is no such thing here. */
     readonly NotFound: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** The resource was changed in the meantime. */
     readonly PreconditionFailed: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** State which version is to be changed. */
     readonly PreconditionRequired: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** Refused before the operation was looked at: 406 (no acceptable form of the answer exists), 408 (the request took too long to arrive), 413 (the request is too large), 415 (the content type cannot be read), 431 (the header fields are too large), 503 (the service cannot answer now). */
     readonly Refused: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** Too many requests. */
     readonly TooManyRequests: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** A valid key is needed. */
     readonly Unauthenticated: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
     };
     /** The request was understood but cannot be answered. */
     readonly Unprocessable: {
-      headers: {
-        readonly [name: string]: unknown;
-      };
       content: {
         readonly "application/problem+json": components["schemas"]["ProblemDocument"];
       };
@@ -12986,9 +12683,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["IsAliveAnswer"];
         };
@@ -13009,9 +12703,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["IsReadyAnswer"];
         };
@@ -13039,9 +12730,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["AuditPage"];
         };
@@ -13070,9 +12758,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ClientSecret"];
         };
@@ -13097,9 +12782,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EditionList"];
         };
@@ -13128,9 +12810,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Edition"];
         };
@@ -13159,9 +12838,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Edition"];
         };
@@ -13191,9 +12867,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13225,9 +12898,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EditionComparison"];
         };
@@ -13254,9 +12924,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -13290,9 +12957,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Edition"];
         };
@@ -13326,9 +12990,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Edition"];
         };
@@ -13365,9 +13026,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Edition"];
         };
@@ -13402,9 +13060,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EditionTrial"];
         };
@@ -13438,9 +13093,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EstimatePage"];
         };
@@ -13471,18 +13123,12 @@ export interface operations {
     readonly responses: {
       /** The stored estimate. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StoredEstimate"];
         };
       };
       /** The estimate is being made; the operation at Location says when it is ready. */
       readonly 202: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LongOperation"];
         };
@@ -13526,9 +13172,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StoredEstimate"];
           readonly "application/pdf": components["schemas"]["PdfFile"];
@@ -13539,18 +13182,12 @@ export interface operations {
       };
       /** The document is being made; the operation at Location says when it is ready. */
       readonly 202: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LongOperation"];
         };
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13582,9 +13219,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EstimateBasket"];
           readonly "application/xml": components["schemas"]["XmlText"];
@@ -13593,9 +13227,6 @@ export interface operations {
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13626,9 +13257,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EstimateBasket"];
           readonly "application/xml": components["schemas"]["XmlText"];
@@ -13637,9 +13265,6 @@ export interface operations {
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13672,9 +13297,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EstimateCalendar"];
           readonly "text/calendar": components["schemas"]["CalendarText"];
@@ -13682,9 +13304,6 @@ export interface operations {
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13715,9 +13334,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ChangeOrder"];
           readonly "application/pdf": components["schemas"]["PdfFile"];
@@ -13726,9 +13342,6 @@ export interface operations {
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13759,9 +13372,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Comparison"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -13769,9 +13379,6 @@ export interface operations {
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13797,9 +13404,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["DrawingList"];
         };
@@ -13836,9 +13440,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/pdf": components["schemas"]["PdfFile"];
           readonly "image/svg+xml": components["schemas"]["SvgText"];
@@ -13847,18 +13448,12 @@ export interface operations {
       };
       /** The document is being made; the operation at Location says when it is ready. */
       readonly 202: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LongOperation"];
         };
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13887,9 +13482,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["WhyAnswer"];
         };
@@ -13919,9 +13511,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -13948,9 +13537,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PhotographList"];
         };
@@ -13979,9 +13565,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "image/jpeg": components["schemas"]["JpegFile"];
         };
@@ -14024,9 +13607,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["DeckPhotograph"];
         };
@@ -14059,9 +13639,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -14088,9 +13665,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["DefectRecord"];
         };
@@ -14117,9 +13691,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Replay"];
         };
@@ -14146,9 +13717,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["RevisionList"];
         };
@@ -14183,18 +13751,12 @@ export interface operations {
     readonly responses: {
       /** The new revision. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StoredEstimate"];
         };
       };
       /** The revision is being made; the operation at Location says when it is ready. */
       readonly 202: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LongOperation"];
         };
@@ -14223,9 +13785,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ShareList"];
         };
@@ -14256,9 +13815,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -14289,9 +13845,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -14321,9 +13874,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Basket"];
         };
@@ -14353,9 +13903,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["BondPressurePlan"];
         };
@@ -14385,9 +13932,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["JobCalendar"];
         };
@@ -14417,9 +13961,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["CoreBill"];
         };
@@ -14449,9 +13990,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PricedJob"];
         };
@@ -14481,9 +14019,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["CureAndWeather"];
         };
@@ -14513,9 +14048,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["CuttingPlan"];
         };
@@ -14545,9 +14077,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["MethodLadder"];
         };
@@ -14577,9 +14106,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LaminateSchedule"];
         };
@@ -14609,9 +14135,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NextReadings"];
         };
@@ -14641,9 +14164,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ExtentAndOpenings"];
         };
@@ -14673,9 +14193,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PanelAnswer"];
         };
@@ -14705,9 +14222,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EstimatePreview"];
         };
@@ -14737,9 +14251,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["QuantitiesRead"];
         };
@@ -14769,9 +14280,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["BatchPlan"];
         };
@@ -14801,9 +14309,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["VariantComparison"];
         };
@@ -14834,9 +14339,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["EventPage"];
         };
@@ -14868,9 +14370,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ImportAllLabourRatesAnswer"];
         };
@@ -14905,9 +14404,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ImportMaterialsAnswer"];
         };
@@ -14942,9 +14438,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ImportPriceListsAnswer"];
         };
@@ -14979,9 +14472,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ImportSourcesAnswer"];
         };
@@ -15012,9 +14502,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["KeyList"];
         };
@@ -15043,9 +14530,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NewKey"];
         };
@@ -15073,9 +14557,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Key"];
         };
@@ -15105,9 +14586,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15136,9 +14614,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -15171,9 +14646,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NewKey"];
         };
@@ -15204,9 +14676,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListAllLabourRatesAnswer"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -15240,9 +14709,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LabourRatesInput"];
         };
@@ -15274,9 +14740,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LabourRatesInput"];
         };
@@ -15309,9 +14772,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15352,9 +14812,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LabourRatesInput"];
         };
@@ -15385,9 +14842,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -15411,9 +14865,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["OrganisationLetterhead"];
         };
@@ -15443,9 +14894,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["OrganisationLetterhead"];
         };
@@ -15472,18 +14920,12 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "image/png": components["schemas"]["PngFile"];
         };
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15513,9 +14955,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["OrganisationLetterhead"];
         };
@@ -15545,9 +14984,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15578,9 +15014,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListMaterialsAnswer"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -15614,9 +15047,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Material"];
         };
@@ -15648,9 +15078,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Material"];
         };
@@ -15683,9 +15110,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15726,9 +15150,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Material"];
         };
@@ -15759,9 +15180,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -15788,9 +15206,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["LongOperation"];
         };
@@ -15817,9 +15232,6 @@ export interface operations {
     readonly responses: {
       /** The answer, in the form agreed by Accept. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/pdf": components["schemas"]["PdfFile"];
           readonly "text/html": components["schemas"]["HtmlText"];
@@ -15827,16 +15239,10 @@ export interface operations {
       };
       /** What was made has a place of its own, at Location. */
       readonly 303: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       /** The caller has this version already. */
       readonly 304: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -15864,9 +15270,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["OrganisationList"];
         };
@@ -15895,9 +15298,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NewOrganisation"];
         };
@@ -15925,9 +15325,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Organisation"];
         };
@@ -15963,9 +15360,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["Organisation"];
         };
@@ -15998,9 +15392,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListPriceListsAnswer"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -16034,9 +15425,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PriceListInput"];
         };
@@ -16068,9 +15456,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PriceListInput"];
         };
@@ -16103,9 +15488,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -16146,9 +15528,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PriceListInput"];
         };
@@ -16179,9 +15558,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -16211,9 +15587,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListPacksAnswer"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -16251,9 +15624,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListPacksAnswer"];
         };
@@ -16289,9 +15659,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PackInput"];
         };
@@ -16330,9 +15697,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PackInput"];
         };
@@ -16371,9 +15735,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -16416,9 +15777,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PackInput"];
         };
@@ -16451,9 +15809,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StockCount"];
         };
@@ -16488,9 +15843,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StockCount"];
         };
@@ -16523,9 +15875,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -16562,9 +15911,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PriceChange"];
         };
@@ -16605,9 +15951,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["TakenSheet"];
         };
@@ -16638,9 +15981,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StockList"];
         };
@@ -16673,9 +16013,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["StockList"];
         };
@@ -16706,9 +16043,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PublishableKeyList"];
         };
@@ -16737,9 +16071,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PublishableKey"];
         };
@@ -16767,9 +16098,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["PublishableKey"];
         };
@@ -16799,9 +16127,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -16832,9 +16157,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["ListSourcesAnswer"];
           readonly "text/csv": components["schemas"]["CsvText"];
@@ -16868,9 +16190,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["SourceInput"];
         };
@@ -16902,9 +16221,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["SourceInput"];
         };
@@ -16937,9 +16253,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -16980,9 +16293,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["SourceInput"];
         };
@@ -17013,9 +16323,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["History"];
         };
@@ -17039,9 +16346,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["WebhookEndpointList"];
         };
@@ -17070,9 +16374,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NewWebhookEndpoint"];
         };
@@ -17100,9 +16401,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["WebhookEndpoint"];
         };
@@ -17132,9 +16430,6 @@ export interface operations {
     readonly responses: {
       /** Done. */
       readonly 204: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
       readonly 400: components["responses"]["BadRequest"];
@@ -17163,9 +16458,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["WebhookDeliveryList"];
         };
@@ -17196,9 +16488,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 200: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["WebhookDelivery"];
         };
@@ -17233,9 +16522,6 @@ export interface operations {
     readonly responses: {
       /** The answer. */
       readonly 201: {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content: {
           readonly "application/json": components["schemas"]["NewWebhookEndpoint"];
         };
@@ -17269,9 +16555,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
@@ -17294,9 +16577,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
@@ -17319,9 +16599,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
@@ -17344,9 +16621,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
@@ -17369,9 +16643,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
@@ -17394,9 +16665,6 @@ export interface operations {
     readonly responses: {
       /** Received. Anything else is tried again, ten times within three days; 410 ends it. */
       readonly "2XX": {
-        headers: {
-          readonly [name: string]: unknown;
-        };
         content?: never;
       };
     };
