@@ -104,7 +104,13 @@ function clip(name: keyof typeof namesOf, subject: Paths64, other: Paths64): Reg
 
 function regionAs({ kind }: PlainAnswer, [first]: Paths64, [second]: Paths64): Region {
   if (kind === 'nothing') return [];
-  return [{ outer: ringOfPath(first, 1), holes: kind === 'hollow' ? [ringOfPath(second, -1)] : [] }];
+  // What is told by looking runs from x towards y.
+  return [
+    {
+      outer: fromLeast(pointsOf(first)),
+      holes: kind === 'hollow' ? [fromLeast([...pointsOf(second)].reverse())] : [],
+    },
+  ];
 }
 
 function swept(kind: ClipType, subject: Paths64, other: Paths64): Region {
@@ -131,15 +137,11 @@ function polygonsBelow(node: PolyPath64): Polygon[] {
 const childrenOf = (node: PolyPath64): readonly PolyPath64[] =>
   Array.from({ length: node.count }, (_, index) => node.child(index));
 
-const ringFrom = (node: PolyPath64, direction: 1 | -1): Ring => ringOfPath(node.poly ?? [], direction);
+const ringFrom = (node: PolyPath64, direction: 1 | -1): Ring =>
+  fromLeast(directed(pointsOf(node.poly ?? []), direction));
 
-const ringOfPath = (path: Path64, direction: 1 | -1): Ring =>
-  fromLeast(
-    directed(
-      path.map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]),
-      direction,
-    ),
-  );
+const pointsOf = (path: Path64): Ring =>
+  path.map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]);
 
 const directed = (ring: Ring, direction: 1 | -1): Ring =>
   signedAreaMm2(ring) * direction >= 0 ? ring : [...ring].reverse();
