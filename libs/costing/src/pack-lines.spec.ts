@@ -1,6 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
-import { randomStream } from '#lib/kernel';
 import { takeOff, type NeedRequest } from '#lib/takeoff';
 import { loadHighs } from '../../../test/support/load-highs.js';
 import { solveByHighs } from './basket/highs-solver.js';
@@ -235,39 +234,4 @@ describe('labour and yard lines', () => {
       '/operations/0/hoursPerDriver',
     ]);
   });
-});
-
-/** Goods and freight of the lines, without tax. */
-function directOf({ lines: priced }: PackLines) {
-  const rolled = rollUp({ currency: 'EUR', lines: priced, taxGroups: rates.taxGroups });
-  if (!rolled.ok) throw new Error(JSON.stringify(rolled.problems));
-  const sumOf = (isFreight: boolean): number =>
-    rolled.value.lines
-      .filter(({ section }) => (section === 'freight') === isFreight)
-      .reduce((sum, { amount }) => sum + Number(amount.amount), 0);
-  return { goods: sumOf(false), freight: sumOf(true) };
-}
-
-test('from everybody the goods of random jobs never cost less than from whoever costs least, because more deliveries are paid', () => {
-  const random = randomStream(20_261_130);
-  const dearer = Array.from({ length: 25 }, () => {
-    const size = 4 ** (2 * random() - 1);
-    const asked = takeOff({
-      items: items.map((one) => ({
-        ...one,
-        netQuantity: Number(one.netQuantity) * size,
-        netRange: undefined,
-      })),
-    });
-    if (!asked.ok) throw new Error('refused');
-    const [best, everybody] = (['whoever-costs-least', 'everybody'] as const).map((from) =>
-      lines({ needs: asked.value.needs, from }),
-    );
-    expect(everybody.missing).toEqual(best.missing);
-    const [least, all] = [directOf(best), directOf(everybody)];
-    expect(all.freight).toBeGreaterThan(least.freight - 0.1);
-    return all.goods + all.freight - least.goods - least.freight;
-  });
-  expect(Math.min(...dearer)).toBeGreaterThan(-0.1);
-  expect(Math.max(...dearer)).toBeGreaterThan(1);
 });

@@ -8,7 +8,7 @@ import { planBasket } from './basket/basket-plan.js';
 import type { BasketPlan } from './basket/plan-parts.js';
 import type { ResinMatch } from './basket/basket-request.js';
 import type { BasketOptions } from './basket/questions.js';
-import { cheapestPurchase, type PurchasedFrom } from './basket/cheapest-purchase.js';
+import { cheapestPurchase } from './basket/cheapest-purchase.js';
 import { knownFaultsOf } from './basket/price-list-index.js';
 import { ordersOf } from './basket/read-order.js';
 import type { SupplierOrder } from './basket/basket.js';
@@ -27,8 +27,6 @@ export interface PackLinesRequest {
   readonly billing: GoodsBilling;
   /** What becomes of the rest of a material, where goods are charged as used. */
   readonly leftOver: (material: string) => LeftOver;
-  /** Absent: whoever costs least. */
-  readonly from?: PurchasedFrom;
 }
 
 export interface PackLines {
@@ -59,7 +57,7 @@ export function packLines(request: PackLinesRequest): Outcome<PackLines> {
     },
     currency,
   );
-  const purchase = cheapestPurchase(plan, request.from ?? 'whoever-costs-least');
+  const purchase = cheapestPurchase(plan);
   const orders = ordersOf(plan, purchase);
   const bought = request.needs.map((need) => ({ need, packs: packsFor(plan, purchase.packs, need) }));
   const lines = bought.flatMap(({ need, packs }) =>

@@ -6,9 +6,6 @@ import { isResinOf } from './pack-bounds.js';
 import { judgementOf, type Purchase } from './read-order.js';
 import { toppedUp } from './top-up.js';
 
-/** Whether it is looked for who of the suppliers is left out to save his delivery: a part in a hundred of the goods at most. */
-export type PurchasedFrom = 'whoever-costs-least' | 'everybody';
-
 /** Up to here every set of suppliers is tried. */
 const MOST_SUPPLIERS_TRIED = 6;
 
@@ -24,10 +21,9 @@ export interface Found {
  * The cheapest order that can be found by taking suppliers as sets and needs one by one, filled up to minimum orders and
  * to free delivery, without any claim that nothing is cheaper.
  */
-export function cheapestPurchase(plan: BasketPlan, from: PurchasedFrom): Purchase {
+export function cheapestPurchase(plan: BasketPlan): Purchase {
   const orderFrom = orderFromSets(plan);
   const fromAll = orderFrom(new Set(plan.offers.map(({ supplier }) => supplier)));
-  if (from === 'everybody' && fromAll.short <= plan.demands.length) return fromAll.purchase;
   const sets = supplierSets(plan);
   const leftOpen = leftOpenBy(plan);
   const complete = sets.filter((suppliers) => leftOpen(suppliers) <= fromAll.short + NEGLIGIBLE);

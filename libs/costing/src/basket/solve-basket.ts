@@ -200,7 +200,7 @@ const minorJson = (minor: number, currency: Currency): MoneyJson =>
 
 /** Out of time: an order found need by need, with what it leaves uncovered. */
 function picked(plan: BasketPlan, answer: SolverAnswer): Found {
-  const purchase = cheapestPurchase(plan, 'whoever-costs-least');
+  const purchase = cheapestPurchase(plan);
   return {
     purchase,
     shortfalls: orderOf(plan, purchase).coverage.map(({ short }) => short),

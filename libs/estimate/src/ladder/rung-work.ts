@@ -82,10 +82,10 @@ export interface ComparedRung {
   readonly price: MoneyRange;
 }
 
-/** By the same functions, without what nobody is shown of it; its goods come from everybody who sells them cheapest. */
+/** By the same functions, without what nobody is shown of it. */
 export const compareRung = (plan: RungPlan, extent: RungExtent): Outcome<ComparedRung> =>
   mapValue(
-    inOrder({ ...plan, extent, isRough: true, from: 'everybody' as const })
+    inOrder({ ...plan, extent, isRough: true })
       .then('planned', (work) => success(roughExtents(work)))
       .then('process', ({ job, steps }) => mapValue(potsOf(job, steps), (batches) => ({ batches })))
       .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))

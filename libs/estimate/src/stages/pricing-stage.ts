@@ -7,7 +7,6 @@ import {
   type LeftOver,
   type LineRequest,
   type PackLines,
-  type PackLinesRequest,
   type RollUpRequest,
 } from '#lib/costing';
 import { sumOf, type Figure } from '#lib/provenance';
@@ -36,8 +35,6 @@ export const taxGroups = { goods: 'parts', services: 'labour' } as const;
 export interface TimedWork {
   readonly labour: LabourWork;
   readonly schedule: Pick<ScheduleWork, 'visits' | 'chargedDays'>;
-  /** Absent: packs are looked for from whoever costs least. */
-  readonly from?: PackLinesRequest['from'];
 }
 
 /** Every priced line of the job, before loadings. */
@@ -59,7 +56,7 @@ export function pricedWork(
     flags: consumableFlagsOf(context, timed.labour.flags.skin),
   });
   return andThen(taken, ({ needs, assumptions }) =>
-    andThen(partsFor(context, needs, { demand, from: timed.from }), (parts) =>
+    andThen(partsFor(context, needs, demand), (parts) =>
       mapValue(servicesFor(context, timed), (services) => ({
         needs: parts.needs,
         ...worn(job, [...services, ...parts.lines], assumptions),
@@ -81,13 +78,8 @@ function worn(
 }
 
 /** The cheapest whole packs, freight counted; resin and hardener are bought in their ratio. */
-const partsFor = (
-  { job }: NeedContext,
-  needs: readonly Need[],
-  { demand, from }: Pick<TimedWork, 'from'> & { readonly demand: ResinDemand },
-): Outcome<PackLines> =>
+const partsFor = ({ job }: NeedContext, needs: readonly Need[], demand: ResinDemand): Outcome<PackLines> =>
   packLines({
-    ...(from === undefined ? {} : { from }),
     needs,
     priceList: job.priceList,
     taxGroup: taxGroups.goods,
