@@ -1,3 +1,4 @@
+import { lipOrWider } from './lip-or-wider.js';
 import type { CoreBill, CorePiece, CutCoreSheet, MosaicFinding, SolidFill } from '#lib/coring';
 import { solidOverCoreKgPerM2 } from '#lib/methods';
 import type { Check, CoreSection, CoreSheetLayout } from '../document/estimate-document.js';
@@ -40,8 +41,15 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
       ...(hasCore ? [stack.check.words, ...(stack.camber === undefined ? [] : [stack.camber.words])] : []),
       ...(hasCore ? divisionNotes(job, bill) : []),
       ...mosaic.findings.map(({ words }) => words),
+      ...lipNotes(mosaic.solidFills),
     ],
   };
+}
+
+/** A lip that nobody asked to fill is set against an opening that takes it in. */
+function lipNotes(fills: CoreBill['mosaic']['solidFills']): readonly string[] {
+  const compared = lipOrWider(fills.filter(({ isUnderLip, because }) => isUnderLip && because !== 'asked'));
+  return compared === undefined ? [] : [compared.words];
 }
 
 /** Why bays are small, and what joints cost where a sheet carries load of its own. */
