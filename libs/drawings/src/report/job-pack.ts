@@ -1,4 +1,12 @@
-import { dense, paragraph, task, type FigureBlock, type ReportDocument, type Section } from './document.js';
+import {
+  dense,
+  paragraph,
+  task,
+  type Block,
+  type FigureBlock,
+  type ReportDocument,
+  type Section,
+} from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
   CARDS_A_SHEET,
@@ -47,7 +55,7 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
 /** The sheets of one task, and the name by which cautions find it. */
 type Sheet = readonly [CautionSheet | undefined, readonly Section[]];
 
-/** Cautions stand on the last sheet of their task: there is room below its table. */
+/** Cautions stand on the last sheet of their task, below its table; pictures that end it may go on to a sheet of their own. */
 function withCautions(sheets: readonly Sheet[], request: ReportRequest): readonly Section[] {
   const present = presentIn(sheets);
   return sheets.flatMap(([name, sections]) => {
@@ -55,9 +63,14 @@ function withCautions(sheets: readonly Sheet[], request: ReportRequest): readonl
     const last = sections[sections.length - 1];
     return [
       ...sections.slice(0, -1),
-      { ...last, blocks: [...last.blocks, ...cautionsAt(name, present, request)] },
+      { ...last, blocks: beforePictures(last.blocks, cautionsAt(name, present, request)) },
     ];
   });
+}
+
+function beforePictures(blocks: readonly Block[], added: readonly Block[]): readonly Block[] {
+  const end = blocks.findLastIndex(({ kind }) => kind !== 'figure') + 1;
+  return [...blocks.slice(0, end), ...added, ...blocks.slice(end)];
 }
 
 const presentIn = (sheets: readonly Sheet[]): ReadonlySet<CautionSheet> =>
