@@ -38,23 +38,26 @@ export const cellsOf = (task: CellTask): readonly Region[] =>
     withoutSlivers(
       task.region
         .flatMap((polygon) => dividedWell({ ...task, region: [polygon] }))
-        .flatMap((cell) => halvedToFit(cell, task)),
+        .flatMap((cell) => halvedToFit(cell, task, MOST_HALVINGS)),
       task,
     ),
     task,
   );
 
+/** A row is a few times too long at most; where a sheet is smaller than any piece, cutting on would never end. */
+const MOST_HALVINGS = 4;
+
 /** Rows of equal area grow long towards the narrow end of a taper: what is still too long for sheet or camber is cut across. */
-function halvedToFit(cell: Region, task: Pick<CellTask, 'boxes'>): readonly Region[] {
+function halvedToFit(cell: Region, task: Pick<CellTask, 'boxes'>, left: number): readonly Region[] {
   const box = bounds(cell);
-  if (box === undefined || fitsBox(cell, task)) return [cell];
+  if (left === 0 || box === undefined || fitsBox(cell, task)) return [cell];
   const isLong = box.maxX - box.minX >= box.maxY - box.minY;
   const half = isLong
     ? rectangle(box.minX - 1, box.minY - 1, (box.minX + box.maxX) / 2, box.maxY + 1)
     : rectangle(box.minX - 1, box.minY - 1, box.maxX + 1, (box.minY + box.maxY) / 2);
   const mask = [{ outer: half, holes: [] }];
   return [...intersection(cell, mask), ...difference(cell, mask)].flatMap((part) =>
-    halvedToFit([part], task),
+    halvedToFit([part], task, left - 1),
   );
 }
 
