@@ -1,11 +1,12 @@
 import { areaMm2, containsPoint, difference, union, type Region } from '#lib/geometry';
-import { computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
+import { computeChecked, defineFormula, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mm2 } from '#lib/units';
-import { enteredOrAssumed, inUnit } from '#lib/asking';
+import { answeredIn, inUnit, saidOr } from '#lib/asking';
 import type { ExtentRequest } from './extent-request.js';
 import type { Place } from './reading.js';
 import { contourAt } from './map/contour.js';
 import { drawable } from './map/drawable.js';
+import { mapQuestions } from './map/questions.js';
 import type { SurveyMap } from './map/survey-map.js';
 import { layoutOf } from './openings/layout.js';
 import { ruleFigures, rulesOf } from './openings/rules.js';
@@ -26,26 +27,8 @@ export interface CutChoice {
   readonly hoursWithoutOpening: number;
 }
 
-export const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
-
-export const LEAVE_COST = {
-  unit: 'h/m2',
-  meaning: 'hours that a square metre of bad core left under a closed deck costs in the end',
-  at: '/map/leaveCostHPerM2',
-  value: 120,
-  from: 16,
-  upTo: 2000,
-  because:
-    'a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again',
-  low: 50,
-  high: 300,
-  cite: judgement,
-} as const;
-
-export const leaveCostFigure = (stated: number | undefined): Figure<'h/m2'> => {
-  const { unit, meaning, ...otherwise } = LEAVE_COST;
-  return enteredOrAssumed(unit, stated, meaning, otherwise);
-};
+export const leaveCostFigure = (stated: number | undefined): Figure<'h/m2'> =>
+  answeredIn(mapQuestions.leaveCostHPerM2, stated, '/map/leaveCostHPerM2');
 
 export const cutProbability = defineFormula({
   id: 'extent.cut-probability',
@@ -100,7 +83,7 @@ export function chosenCut(
   panel: Region,
   map: SurveyMap,
 ): { readonly zones: Region; readonly choice: CutChoice } {
-  const leaveHPerM2 = request.map?.leaveCostHPerM2 ?? LEAVE_COST.value;
+  const leaveHPerM2 = saidOr(mapQuestions.leaveCostHPerM2, request.map?.leaveCostHPerM2);
   const nothing: Tried = {
     probability: 1,
     zones: [],

@@ -1,5 +1,7 @@
 import { ask, askEach, practice } from '#lib/asking';
-import { judgement, LEAVE_COST } from '../cut-choice.js';
+import type { Cite } from '#lib/provenance';
+
+export const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
 
 const chance = { unit: '1', range: { from: 0.01, upTo: 0.99 } } as const;
 
@@ -13,10 +15,17 @@ export const mapQuestions = {
     otherwise: 'unknown',
   }),
   leaveCostHPerM2: ask({
-    unit: LEAVE_COST.unit,
-    range: { from: LEAVE_COST.from, upTo: LEAVE_COST.upTo },
-    meaning: LEAVE_COST.meaning,
-    otherwise: LEAVE_COST,
+    unit: 'h/m2',
+    meaning: 'hours that a square metre of bad core left under a closed deck costs in the end',
+    range: { from: 16, upTo: 2000 },
+    otherwise: {
+      value: 120,
+      low: 50,
+      high: 300,
+      because:
+        'a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again',
+      cite: judgement,
+    },
   }),
   contourProbabilities: askEach({
     meaning: 'further contours of the map',
