@@ -14,7 +14,7 @@ describe('POST /v1/estimating/ladder', () => {
   test('answers every rung with the reason that decides, prices what fits, and keeps nothing', async () => {
     const { status, body } = await service.post('/v1/estimating/ladder', aRecord());
     expect(status).toBe(200);
-    expect(body.rungs).toHaveLength(12);
+    expect(body.rungs).toHaveLength(13);
     for (const { verdict, deciding, priceRange } of body.rungs) {
       expect(deciding.text.length).toBeGreaterThan(10);
       expect(priceRange === undefined).toBe(verdict === 'unfit');
