@@ -425,7 +425,15 @@ test.each(['stanchion', 'toe-rail', 'from-below', 'planked-side-deck', 'cockpit-
 const UNREADABLE =
   /FROM-MEMORY|COMMON-PRACTICE|METHODS-IN-PRINT|\/v1\/|(?<![\p{L}/])\/[a-z]+[A-Z]\w*|\bN[.·]mm\b|\b[a-z]{2,}(?:[A-Z][a-z0-9]+)+\b/u;
 
-test.each(['foredeck', 'side-deck', 'stanchion', 'toe-rail', 'from-below', 'planked-side-deck', 'cockpit-sole'])(
+test.each([
+  'foredeck',
+  'side-deck',
+  'stanchion',
+  'toe-rail',
+  'from-below',
+  'planked-side-deck',
+  'cockpit-sole',
+])(
   'no print of %s shows a key, a pointer, a name of a field, or stiffness in newtons by the millimetre',
   (name) => {
     const record = sampleRecordOf(name);
