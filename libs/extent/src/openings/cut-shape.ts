@@ -150,7 +150,12 @@ const CORNER_MM2 = 500;
 
 /** A slit along an edge, through which no tool gets at the core beside it, is widened on the side where the deck may be cut. */
 const withRoomToWork = (polygon: Polygon, ground: Ground): Region =>
-  offset([polygon], -TONGUE_MM / 2, 'miter').length > 0 ? [polygon] : slotAlong(polygon, ground);
+  hasRoom(polygon) ? [polygon] : slotAlong(polygon, ground);
+
+/** No shape is larger than its edge times the radius of the circle that fits into it: most openings need no second look. */
+const hasRoom = (polygon: Polygon): boolean =>
+  areaMm2([polygon]) >= (TONGUE_MM / 2) * perimeterMm([polygon]) ||
+  offset([polygon], -TONGUE_MM / 2, 'miter').length > 0;
 
 /** Wide enough for a tool, and for two rounded corners at each end. */
 function slotAlong(slit: Polygon, { permitted, directions, rules }: Ground): Region {
