@@ -1,4 +1,4 @@
-import { inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { growthQuantile } from '#lib/extent';
 import type { ResinStepRequest } from '#lib/resin';
 import type { OperationFlags } from '#lib/work';
@@ -56,24 +56,14 @@ const roughlyPressedBy = ({ job, quantities }: RungPlan): NeedContext['pressedBy
 export type RungExtent = Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;
 
 export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> =>
-  mapValue(
-    inOrder({ ...plan, extent, isRough: true })
-      .then('planned', (work) => success(roughExtents(work)))
-      .then('process', ({ job, steps }) => potsAndWaits(job, steps))
-      .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))
-      .then('labour', ({ job, quantities, flags, schedule }) =>
-        labourOf(job, { quantities, flags, visits: schedule.visits }),
-      )
-      .then('pricing', (work) =>
-        pricedWork(
-          { ...work, pressed: roughPressed(work), pressedBy: roughlyPressedBy(work) },
-          work.process.batches.demand,
-          work,
-        ),
-      )
-      .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
-      .done(),
-    ({ process, labour, schedule, pricing, cost }) => ({ process, labour, schedule, pricing, cost }),
+  andThen(pricedRung(plan, extent, potsAndWaits), (work) =>
+    mapValue(
+      costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines),
+      (cost): RungWork => {
+        const { process, labour, schedule, pricing } = work;
+        return { process, labour, schedule, pricing, cost };
+      },
+    ),
   );
 
 /** What a rung that is not planned would take. */
@@ -84,27 +74,37 @@ export interface ComparedRung {
 
 /** By the same functions, without what nobody is shown of it. */
 export const compareRung = (plan: RungPlan, extent: RungExtent): Outcome<ComparedRung> =>
-  mapValue(
-    inOrder({ ...plan, extent, isRough: true })
-      .then('planned', (work) => success(roughExtents(work)))
-      .then('process', ({ job, steps }) => mapValue(potsOf(job, steps), (batches) => ({ batches })))
-      .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))
-      .then('labour', ({ job, quantities, flags, schedule }) =>
-        labourOf(job, { quantities, flags, visits: schedule.visits }),
-      )
-      .then('pricing', (work) =>
-        pricedWork(
-          { ...work, pressed: roughPressed(work), pressedBy: roughlyPressedBy(work) },
-          work.process.batches.demand,
-          work,
-        ),
-      )
-      .then('cost', (work) =>
-        comparedCost({ ...work, demand: work.process.batches.demand }, work.pricing.lines),
-      )
-      .done(),
-    ({ cost: { risk, range } }) => ({ times: timeRanges(risk), price: range }),
+  andThen(pricedRung(plan, extent, potsAlone), (work) =>
+    mapValue(
+      comparedCost({ ...work, demand: work.process.batches.demand }, work.pricing.lines),
+      ({ risk, range }) => ({ times: timeRanges(risk), price: range }),
+    ),
   );
+
+const potsAlone = (job: Job, steps: RungPlan['steps']) =>
+  mapValue(potsOf(job, steps), (batches) => ({ batches }));
+
+/** A rung up to its priced lines; `process` says how much of pots and waits is worked out. */
+const pricedRung = <P extends Pick<RungWork['process'], 'batches'>>(
+  plan: RungPlan,
+  extent: RungExtent,
+  process: (job: Job, steps: RungPlan['steps']) => Outcome<P>,
+) =>
+  inOrder({ ...plan, extent, isRough: true })
+    .then('planned', (work) => success(roughExtents(work)))
+    .then('process', ({ job, steps }) => process(job, steps))
+    .then('schedule', (work) => scheduleOf({ ...work, labour: work, turns: 1, sessions: 1 }))
+    .then('labour', ({ job, quantities, flags, schedule }) =>
+      labourOf(job, { quantities, flags, visits: schedule.visits }),
+    )
+    .then('pricing', (work) =>
+      pricedWork(
+        { ...work, pressed: roughPressed(work), pressedBy: roughlyPressedBy(work) },
+        work.process.batches.demand,
+        work,
+      ),
+    )
+    .done();
 
 /** Areas with the extent, edges with its root, what is counted not at all: enough to compare rungs, never to price one. */
 function roughExtents({ quantities, extent, cards }: RungPlan & { readonly extent: RungExtent }) {
