@@ -1,4 +1,4 @@
-import type { Kingplank } from 'kingplank-sdk';
+import { ProblemError, type Kingplank, type ProblemEntry } from 'kingplank-sdk';
 import type { Units } from 'kingplank-deck';
 import type { TemplateResult } from 'lit';
 import type { DeskWords } from './words/words.js';
@@ -24,10 +24,15 @@ export interface Page {
 }
 
 /** Work whose failure is said, and whose end shows. */
-export async function trying(desk: Desk, work: () => Promise<void>): Promise<void> {
+export async function trying(
+  desk: Desk,
+  work: () => Promise<void>,
+  onFaults: (faults: readonly ProblemEntry[]) => void = () => undefined,
+): Promise<void> {
   try {
     await work();
   } catch (error) {
+    if (error instanceof ProblemError) onFaults(error.errors);
     desk.fault(error instanceof Error ? error.message : String(error));
   }
   desk.redraw();

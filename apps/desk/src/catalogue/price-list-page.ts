@@ -1,5 +1,5 @@
 import { filled, formTexts, freshKey, keep, valueOf } from 'kingplank-deck/page';
-import { ProblemError, type Edition, type PackInput, type PriceListInput } from 'kingplank-sdk';
+import type { Edition, PackInput, PriceListInput } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { textFile, trying, type Desk, type Page } from '../desk.js';
 import { table } from '../table.js';
@@ -158,20 +158,21 @@ class PriceListPage implements Page {
 
   /** All changed prices in one go: all of them are right, or none is taken and each fault stands at its price. */
   #save(): Promise<void> {
-    return trying(this.#desk, async () => {
-      const { client, words, say } = this.#desk;
-      const list = this.#list;
-      if (list === undefined) return;
-      const options = { edition: this.#editionCode, ifMatch: this.#etag };
-      try {
+    return trying(
+      this.#desk,
+      async () => {
+        const { client, words, say } = this.#desk;
+        const list = this.#list;
+        if (list === undefined) return;
+        const options = { edition: this.#editionCode, ifMatch: this.#etag };
         await client.priceLists.change(list.code, { packs: this.#edits.appliedTo(list.packs) }, options);
-      } catch (error) {
-        if (error instanceof ProblemError) this.#edits = this.#edits.withFaults(error.errors, list.packs);
-        throw error;
-      }
-      await this.#read();
-      say(words.saved);
-    });
+        await this.#read();
+        say(words.saved);
+      },
+      (faults) => {
+        this.#edits = this.#edits.withFaults(faults, this.#list?.packs ?? []);
+      },
+    );
   }
 
   #columnForm(list: PriceListInput, found: readonly PackInput[]): TemplateResult {

@@ -1,11 +1,5 @@
 import { formTexts, freshKey } from 'kingplank-deck/page';
-import {
-  ProblemError,
-  type Edition,
-  type LabourRatesInput,
-  type PriceListInput,
-  type ProblemEntry,
-} from 'kingplank-sdk';
+import { type Edition, type LabourRatesInput, type PriceListInput, type ProblemEntry } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { trying, type Desk, type Page } from '../desk.js';
 import { editionHead, isDraft } from './edition-head.js';
@@ -28,20 +22,22 @@ export function ratesPage(desk: Desk, code: string): Page {
     lists = priceLists.items;
     rates = labourRates.items;
   };
+  const keepFaults = (found: readonly ProblemEntry[]): void => {
+    faults = found;
+  };
   const save = (one: LabourRatesInput, texts: Texts): Promise<void> =>
-    trying(desk, async () => {
-      faults = [];
-      const { etag } = await client.labourRates.get(one.code, { edition: code });
-      try {
+    trying(
+      desk,
+      async () => {
+        faults = [];
+        const { etag } = await client.labourRates.get(one.code, { edition: code });
         const options = { edition: code, ifMatch: etag, idempotencyKey: freshKey() };
         await client.labourRates.change(one.code, withTexts(one, texts), options);
-      } catch (error) {
-        if (error instanceof ProblemError) faults = error.errors;
-        throw error;
-      }
-      await read();
-      desk.say(words.saved);
-    });
+        await read();
+        desk.say(words.saved);
+      },
+      keepFaults,
+    );
   void trying(desk, read);
   return {
     view: () => {

@@ -1,5 +1,5 @@
 import { filled, formTexts, freshKey, valueOf } from 'kingplank-deck/page';
-import { ProblemError, type ProblemEntry, type Versioned, type PriceListInput } from 'kingplank-sdk';
+import type { ProblemEntry, Versioned, PriceListInput } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { trying, type Desk, type Page } from '../desk.js';
 import { table } from '../table.js';
@@ -234,20 +234,21 @@ class SheetPage implements Page {
     send: (options: Sending) => PromiseLike<unknown>,
     placed: (fault: ProblemEntry) => ProblemEntry,
   ): Promise<void> {
-    return trying(this.#desk, async () => {
-      const { go } = this.#desk;
-      try {
+    return trying(
+      this.#desk,
+      async () => {
+        const { go } = this.#desk;
         await send({
           edition: this.#edition,
           ifMatch: this.#read?.etag ?? '',
           idempotencyKey: freshKey(),
         });
-      } catch (error) {
-        if (error instanceof ProblemError) this.#refused = error.errors.map(placed);
-        throw error;
-      }
-      go(`#/catalogue/${this.#edition}/lists/${this.#code}`);
-    });
+        go(`#/catalogue/${this.#edition}/lists/${this.#code}`);
+      },
+      (faults) => {
+        this.#refused = faults.map(placed);
+      },
+    );
   }
 }
 

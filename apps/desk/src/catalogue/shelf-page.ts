@@ -1,11 +1,5 @@
 import { filled, formTexts, freshKey, keep, valueOf } from 'kingplank-deck/page';
-import {
-  ProblemError,
-  type Edition,
-  type Kingplank,
-  type PriceListInput,
-  type ProblemEntry,
-} from 'kingplank-sdk';
+import { type Edition, type Kingplank, type PriceListInput, type ProblemEntry } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { textFile, trying, type Desk, type Page } from '../desk.js';
 import { table } from '../table.js';
@@ -149,10 +143,11 @@ class ShelfPage implements Page {
 
   /** All of the sheet or none of it, with every fault at its row and column. */
   #take(csv: string): Promise<void> {
-    return trying(this.#desk, async () => {
-      const { client, words, say } = this.#desk;
-      this.#refused = [];
-      try {
+    return trying(
+      this.#desk,
+      async () => {
+        const { client, words, say } = this.#desk;
+        this.#refused = [];
         const { imported } = await client[this.#shelf.name].importCsv(
           csv,
           { edition: this.#code },
@@ -160,11 +155,11 @@ class ShelfPage implements Page {
         );
         await this.#read();
         say(filled(words.tookIn, { n: imported }));
-      } catch (error) {
-        if (error instanceof ProblemError) this.#refused = error.errors;
-        throw error;
-      }
-    });
+      },
+      (faults) => {
+        this.#refused = faults;
+      },
+    );
   }
 
   #keepCsv(): Promise<void> {

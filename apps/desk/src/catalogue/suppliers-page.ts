@@ -1,5 +1,5 @@
 import { formTexts, freshKey } from 'kingplank-deck/page';
-import { ProblemError, type Edition, type PriceListInput, type ProblemEntry } from 'kingplank-sdk';
+import { type Edition, type PriceListInput, type ProblemEntry } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { trying, type Desk, type Page } from '../desk.js';
 import { editionHead, isDraft } from './edition-head.js';
@@ -31,21 +31,23 @@ export function suppliersPage(desk: Desk, code: string, listCode: string): Page 
     ]);
     [edition, lists, list] = [value, all.items, one.value];
   };
+  const keepFaults = (found: readonly ProblemEntry[]): void => {
+    faults = found;
+  };
   const save = (suppliers: readonly Supplier[], texts: Texts): Promise<void> =>
-    trying(desk, async () => {
-      faults = [];
-      const { etag } = await client.priceLists.get(listCode, { edition: code });
-      const changed = suppliers.map((supplier, at) => withTexts(supplier, at, texts));
-      try {
+    trying(
+      desk,
+      async () => {
+        faults = [];
+        const { etag } = await client.priceLists.get(listCode, { edition: code });
+        const changed = suppliers.map((supplier, at) => withTexts(supplier, at, texts));
         const options = { edition: code, ifMatch: etag, idempotencyKey: freshKey() };
         await client.priceLists.change(listCode, { suppliers: changed }, options);
-      } catch (error) {
-        if (error instanceof ProblemError) faults = error.errors;
-        throw error;
-      }
-      await read();
-      desk.say(words.saved);
-    });
+        await read();
+        desk.say(words.saved);
+      },
+      keepFaults,
+    );
   void trying(desk, read);
   return {
     view: () => {
