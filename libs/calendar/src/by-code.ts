@@ -1,6 +1,6 @@
 import { askCode, askPart, faultsIn, type AnswersTo } from '#lib/asking';
 import { materialAt, type Catalogue } from '#lib/catalogue';
-import { instantFaults } from '#lib/cure';
+import { instantFaults, mixedByCodeQuestions } from '#lib/cure';
 import { allOf, andThen, given, mapValue, refusal, success, type Outcome } from '#lib/kernel';
 import { calendarQuestions, type CalendarPlan } from './calendar-request.js';
 import { planCalendar } from './calendar.js';
@@ -9,16 +9,7 @@ import { calendarText, iCalendarQuestions } from './icalendar.js';
 /** A calendar by the codes of a catalogue. */
 export const jobCalendarQuestions = {
   ...calendarQuestions,
-  resin: askCode({
-    meaning: 'resin',
-    description: 'Code of the resin system of the catalogue that is used.',
-    example: 'resin-epoxy-5to1',
-  }),
-  hardener: askCode({
-    meaning: 'hardener',
-    description: 'Code of the hardener that is mixed in; it sets how fast all cures.',
-    example: 'medium',
-  }),
+  ...mixedByCodeQuestions,
   coating: askCode({
     meaning: 'coating',
     description: 'Code of the coating whose limits count for paint.',

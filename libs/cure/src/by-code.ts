@@ -31,7 +31,8 @@ export const weatherStepQuestions = {
 };
 export type WeatherStepByCode = AnswersTo<typeof weatherStepQuestions>;
 
-export const curePlanQuestions = {
+/** The mix that cures, by its codes. */
+export const mixedByCodeQuestions = {
   resin: askCode({
     meaning: 'resin',
     description: 'Code of the resin system of the catalogue that is used.',
@@ -42,6 +43,10 @@ export const curePlanQuestions = {
     description: 'Code of the hardener that is mixed in; it sets how fast all cures.',
     example: 'medium',
   }),
+};
+
+export const curePlanQuestions = {
+  ...mixedByCodeQuestions,
   temperature: askPart({
     meaning: 'temperature',
     of: cureTemperatureQuestions,

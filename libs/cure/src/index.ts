@@ -81,6 +81,7 @@ export { formulas } from './formulas.js';
 export {
   curePlan,
   curePlanQuestions,
+  mixedByCodeQuestions,
   weatherStepQuestions,
   type CureAndWeather,
   type CurePlanRequest,
