@@ -2,7 +2,7 @@ import { Global, Module } from '@nestjs/common';
 import { APP_GUARD, APP_INTERCEPTOR } from '@nestjs/core';
 import { KeptAnswers } from '../idempotency/kept-answers.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
-import { AnswerLimits } from '../edge/answer-limits.js';
+import { LimitedAnswers } from '../edge/limited-answers.js';
 import { AccessGuard } from './access.guard.js';
 import { AccessService } from './access.service.js';
 import { KeyRing } from './key-ring.js';
@@ -30,7 +30,7 @@ import { OrganisationsController } from './organisations.controller.js';
     KeptAnswers,
     { provide: APP_GUARD, useClass: AccessGuard },
     { provide: APP_INTERCEPTOR, useClass: OnceInterceptor },
-    { provide: APP_INTERCEPTOR, useClass: AnswerLimits },
+    { provide: APP_INTERCEPTOR, useClass: LimitedAnswers },
   ],
   exports: [KeyRing, RunningKeys],
 })

@@ -1,5 +1,3 @@
-import { Injectable, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
-import { map, type Observable } from 'rxjs';
 import { Defect } from '#lib/kernel';
 import { isRecord } from './record.js';
 
@@ -35,17 +33,4 @@ export const keepDocumentToLimit = ({ length }: { readonly length: number }): vo
 function keepTo(count: number, most: number, what: string): void {
   if (count > most)
     throw new Defect(`An answer holds ${count} ${what} in one place; the contract says ${most}`);
-}
-
-/** Looks at whatever a route returns; one that sends its own text does so by `shownJson` or by itself. */
-@Injectable()
-export class AnswerLimits implements NestInterceptor {
-  intercept(_: ExecutionContext, next: CallHandler): Observable<unknown> {
-    return next.handle().pipe(
-      map((answer: unknown) => {
-        keepToLimits(answer);
-        return answer;
-      }),
-    );
-  }
 }

@@ -1,5 +1,4 @@
 import { unitOfField } from '#lib/units';
-import { keepToLimits } from './answer-limits.js';
 import { isRecord } from './record.js';
 import { statedUnit } from './stated-unit.js';
 
@@ -30,10 +29,7 @@ export const LEAST_DIGITS = 3;
  * A copy of something that was worked out, in which every number has the precision of its unit: the unit that ends its
  * name, or that stands in `unit` beside it, or that of the range or list it is part of. Doing it twice changes nothing.
  */
-export function precise(value: unknown): unknown {
-  keepToLimits(value);
-  return inUnit(value, undefined);
-}
+export const precise = (value: unknown): unknown => inUnit(value, undefined);
 
 function inUnit(value: unknown, unit: string | undefined): unknown {
   if (typeof value === 'number') return rounded(value, unit);

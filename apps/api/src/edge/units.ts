@@ -9,6 +9,7 @@ import { ApiHeader } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { map, type Observable } from 'rxjs';
 import { problem } from '#lib/kernel';
+import { keepToLimits } from './answer-limits.js';
 import { shownValue } from './dto/field.js';
 import { precise } from './precision.js';
 import { HttpProblem } from './problems.js';
@@ -73,7 +74,10 @@ export const ShowsUnits = ({ isExact = false } = {}): MethodDecorator =>
   );
 
 /** What was worked out as JSON text, for a route that sends its own. */
-export const shownJson = (units: Units, worked: unknown): string => JSON.stringify(shown(worked, units));
+export function shownJson(units: Units, worked: unknown): string {
+  keepToLimits(worked);
+  return JSON.stringify(shown(worked, units));
+}
 
 /** JSON text that was kept, in the units asked for; it has its precision since it was written. */
 export const inUnits = (units: Units, json: string): string =>

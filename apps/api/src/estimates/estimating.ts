@@ -1,6 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
 import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
+import { keepToLimits } from '../edge/answer-limits.js';
 import { precise } from '../edge/precision.js';
 import { packedDerivations } from './derivation-graph.js';
 
@@ -29,12 +30,15 @@ export const run = (
   { record, engineVersion, isDerived }: EstimatingOrder,
   catalogue: Catalogue,
 ): EstimatingAnswer =>
-  mapValue(estimate(record, catalogue, engineVersion), ({ estimate: made, derivations }) => ({
-    title: made.title,
-    reference: made.reference,
-    summary: made.summary,
-    totals: made.totals,
-    provenance: made.provenance,
-    resultJson: JSON.stringify(precise(made)),
-    derivations: isDerived ? packedDerivations(derivations) : null,
-  }));
+  mapValue(estimate(record, catalogue, engineVersion), ({ estimate: made, derivations }) => {
+    keepToLimits(made);
+    return {
+      title: made.title,
+      reference: made.reference,
+      summary: made.summary,
+      totals: made.totals,
+      provenance: made.provenance,
+      resultJson: JSON.stringify(precise(made)),
+      derivations: isDerived ? packedDerivations(derivations) : null,
+    };
+  });
