@@ -1,4 +1,5 @@
 import { leastRectangle, rotatePoint, type LeastRectangle, type Point, type Region } from '#lib/geometry';
+import { leaningMost, type Moment } from '../leaning.js';
 
 /** Along the smallest rectangle round a panel, from its middle, in the hand that the deck itself tells. */
 export interface DeckFrame extends LeastRectangle {
@@ -23,7 +24,7 @@ export function deckFrameOf(panel: Region, masses: readonly Mass[] = []): DeckFr
   const rectangle = leastRectangle(corners);
   const inFrame = (all: readonly Mass[]) =>
     all.map(({ at, mass }) => ({ at: toFrame({ ...rectangle, signs: [1, 1] }, at), mass }));
-  const signs = leaningMost([inFrame(masses), inFrame(corners.map((at) => ({ at, mass: 1 })))]);
+  const signs = handTold([inFrame(masses), inFrame(corners.map((at) => ({ at, mass: 1 })))]);
   return { ...rectangle, signs };
 }
 
@@ -45,26 +46,16 @@ const POWERS: readonly Point[] = [
   [0, 3],
 ];
 
-/** Moments nearer than this share of their greatest size are the same. */
-const SAME_SHARE = 1e-5;
+const handTold = (sets: readonly (readonly Mass[])[]): Signs =>
+  leaningMost(
+    HANDS,
+    sets.flatMap((masses) => POWERS.map((powers) => (signs: Signs) => momentOf(masses, powers, signs))),
+  );
 
-function leaningMost(sets: readonly (readonly Mass[])[]): Signs {
-  let left = HANDS;
-  for (const masses of sets)
-    for (const powers of POWERS) {
-      if (left.length === 1) return left[0];
-      const { value, size } = momentOf(masses, powers);
-      const leaning = ([signX, signY]: Signs) => value * signX ** powers[0] * signY ** powers[1];
-      const most = Math.max(...left.map(leaning));
-      left = left.filter((signs) => leaning(signs) >= most - SAME_SHARE * size);
-    }
-  return left[0];
-}
-
-function momentOf(masses: readonly Mass[], [powerX, powerY]: Point): { value: number; size: number } {
+function momentOf(masses: readonly Mass[], [powerX, powerY]: Point, [signX, signY]: Signs): Moment {
   let [value, size] = [0, 0];
   for (const { at, mass } of masses) {
-    const part = mass * at[0] ** powerX * at[1] ** powerY;
+    const part = mass * (signX * at[0]) ** powerX * (signY * at[1]) ** powerY;
     value += part;
     size += Math.abs(part);
   }

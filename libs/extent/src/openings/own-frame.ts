@@ -8,6 +8,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
+import { leaningMost, type Moment } from '../leaning.js';
 import type { SupportShape } from './request.js';
 
 /**
@@ -44,7 +45,7 @@ const SAME_LENGTH_MM = 0.05;
  * that is its own mirror image.
  */
 export function ownFrameOf(deck: DeckGeometry): OwnFrame {
-  const axes = leaningMost(candidatesOn(deck.panel), deck);
+  const axes = handTold(candidatesOn(deck.panel), deck);
   return {
     into: (point) => toAxes(point, axes),
     back: (point) => fromAxes(point, axes),
@@ -84,33 +85,16 @@ const POWERS: readonly (readonly [number, number])[] = [
   [0, 3],
 ];
 
-/** Moments nearer than this share of their greatest size are the same: it is the rounding to micrometres that parts them. */
-const SAME_SHARE = 1e-5;
-
-function leaningMost(all: readonly Axes[], { panel, bad, supports }: DeckGeometry): Axes {
+function handTold(all: readonly Axes[], { panel, bad, supports }: DeckGeometry): Axes {
   const lines = [
     ringsOf(bad).flatMap(edgesOf),
     ringsOf(panel).flatMap(edgesOf),
     supports.map(({ from, to }) => [from, to] as const),
   ].filter((edges) => edges.length > 0);
-  let left = all;
-  for (const edges of lines)
-    for (const powers of POWERS) {
-      if (left.length === 1) return left[0];
-      left = greatest(left, (axes) => momentOf(edges, powers, axes));
-    }
-  return left[0];
-}
-
-interface Moment {
-  readonly value: number;
-  readonly size: number;
-}
-
-function greatest(all: readonly Axes[], momentIn: (axes: Axes) => Moment): readonly Axes[] {
-  const moments = all.map(momentIn);
-  const most = Math.max(...moments.map(({ value }) => value));
-  return all.filter((_, index) => moments[index].value >= most - SAME_SHARE * moments[index].size);
+  return leaningMost(
+    all,
+    lines.flatMap((edges) => POWERS.map((powers) => (axes: Axes) => momentOf(edges, powers, axes))),
+  );
 }
 
 /**
