@@ -12,7 +12,8 @@ COPY tsconfig.json ./
 COPY apps ./apps
 COPY libs ./libs
 COPY test ./test
-RUN npx tsc -p tsconfig.json --incremental false \
+RUN node apps/workshop/generate.mjs \
+ && npx tsc -p tsconfig.json --incremental false \
  && node apps/desk/bundle.mjs \
  && npm prune --omit=dev --ignore-scripts --no-audit --no-fund
 

@@ -2,7 +2,7 @@ import tseslint from 'typescript-eslint';
 
 const sources = ['**/*.{ts,mjs}'];
 const testFiles = ['**/*.spec.ts', 'test/**/*.ts'];
-const scripts = ['apps/workshop/**/*.{ts,mjs}', 'test/bench/**/*.ts', 'apps/api/schemas.mjs'];
+const scripts = ['apps/workshop/**/*.{ts,mjs}', 'test/bench/**/*.ts'];
 const rooms = {
   files: ['libs/*/src/**/*.ts'],
   ignores: [...testFiles, 'libs/sdk/**', 'libs/deck-element/**'],

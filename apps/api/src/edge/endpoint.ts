@@ -50,7 +50,7 @@ interface Answer {
 
 /**
  * Documents an answer by the name of a type exported from `libs/` or `apps/api`; its schema is generated from the type
- * itself (`node apps/api/schemas.mjs`), so that the document cannot say something else than the code.
+ * itself (`npm run gen`), so that the document cannot say something else than the code.
  */
 export const Answers = (
   type: string,

@@ -23,7 +23,7 @@ import { VariantsController } from './variants/variants.controller.js';
  *    (`@Length({ above: 0, upTo: 200 })` takes a number in mm or text such as "5/8 in"; the room receives mm);
  * 2. `<name>/<name>.controller.ts`: `@Post('<name>') @RoomEndpoint({ operationId, summary, result: 'ResultType' })`
  *    and `return answer(roomFunction(request))`; nothing is decided there. `ResultType` is the name of the exported
- *    result type of the room: `node apps/api/schemas.mjs` writes its schema from the type;
+ *    result type of the room: `npm run gen` makes its schema from the type;
  * 3. one line in `controllers` below;
  * 4. `test/e2e/estimating-<name>.spec.ts`: the example, a wrong one, through HTTP (copy estimating-quantities.spec.ts).
  */

@@ -1,20 +1,15 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
+import { root } from './made-file.mjs';
 
 /**
- * Writes `src/schemas/generated/schemas.ts`: JSON Schemas of the result types that answers are documented by, made from
- * the TypeScript types themselves, so that the OpenAPI document and the code cannot say two things.
+ * JSON Schemas of the result types that answers are documented by, made from the TypeScript types themselves, so that the
+ * OpenAPI document and the code cannot say two things.
  *
- *   node apps/api/schemas.mjs           writes the file
- *   node apps/api/schemas.mjs --check   fails when the file is not what it would write
- *
- * The names asked for are the texts in `@Answers('Name')`, `@AnswersIn('Name', ...)` and `@RoomEndpoint({ result: 'Name' })`; each must be exported
- * by a room's index or by a file of `apps/api/src`.
+ * The names asked for are the texts in `@Answers('Name')`, `@AnswersIn('Name', ...)` and `@RoomEndpoint({ result: 'Name' })`;
+ * each must be exported by a room's index or by a file of `apps/api/src`.
  */
-const root = path.resolve(import.meta.dirname, '..', '..');
-const target = path.join(root, 'apps/api/src/schemas/generated/schemas.ts');
-
 const filesBelow = (folder) =>
   readdirSync(folder, { withFileTypes: true, recursive: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.spec.ts'))
@@ -308,29 +303,15 @@ function describedBy(symbol) {
   return description === '' ? {} : { description };
 }
 
-for (const name of requestedNames()) declarations.set(name, exportedType(name));
-for (const [, type] of declarations) visitNamed(type);
-componentNames = namesFor([...named.keys()]);
-const schemas = Object.fromEntries(
-  [
-    ...[...named].map(([symbol, type]) => [componentNames.get(symbol), objectSchema(type, symbol)]),
-    ...[...declarations].filter(([, type]) => !isNamed(type)).map(([name, type]) => [name, schemaOf(type)]),
-  ].sort(([a], [b]) => (a < b ? -1 : 1)),
-);
-
-const text = [
-  '// Written by apps/api/schemas.mjs from the types of libs/; do not edit.',
-  `export const generatedSchemas: Readonly<Record<string, object>> = ${JSON.stringify(schemas, undefined, 2)};`,
-  '',
-].join('\n');
-
-if (process.argv.includes('--check')) {
-  if (readFileSync(target, 'utf8') !== text) {
-    process.stderr.write('The generated schemas are stale: run node apps/api/schemas.mjs\n');
-    process.exit(1);
-  }
-} else {
-  mkdirSync(path.dirname(target), { recursive: true });
-  writeFileSync(target, text);
-  process.stdout.write(`${Object.keys(schemas).length} schemas\n`);
+/** The schemas by their names. */
+export function schemasOfTypes() {
+  for (const name of requestedNames()) declarations.set(name, exportedType(name));
+  for (const [, type] of declarations) visitNamed(type);
+  componentNames = namesFor([...named.keys()]);
+  return Object.fromEntries(
+    [
+      ...[...named].map(([symbol, type]) => [componentNames.get(symbol), objectSchema(type, symbol)]),
+      ...[...declarations].filter(([, type]) => !isNamed(type)).map(([name, type]) => [name, schemaOf(type)]),
+    ].sort(([a], [b]) => (a < b ? -1 : 1)),
+  );
 }
