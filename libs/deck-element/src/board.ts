@@ -7,17 +7,20 @@ import type { Units } from './model/lengths.js';
 import { freshKey, type Outbox, type Waiting } from './model/outbox.js';
 import { finished, freshPen, type Pen, type Touched } from './model/pen.js';
 import { emptySheet, outlineOf, type Place } from './model/record.js';
+import type { Album } from './service/album.js';
 import { keep, orderOf, paperOf } from './service/papers.js';
+import { Photographs } from './service/photographs.js';
 import { Previewing } from './service/previewing.js';
-import { Sending } from './service/sending.js';
+import { openedBy, Sending } from './service/sending.js';
 import { whereNext } from './service/where-next.js';
-import type { Document, PanelBy, SheetActions, SheetState, Tab } from './view/sheet.js';
-import type { Language } from './words/words.js';
+import type { Document, PanelBy, SheetActions, SheetState, Tab, TakenPhotograph } from './view/sheet.js';
+import { filled, type Language } from './words/words.js';
 
 /** What the page says of the sheet. */
 export interface BoardSettings {
   readonly client: Kingplank | undefined;
   readonly outbox: Outbox | undefined;
+  readonly album: Album | undefined;
   readonly language: Language;
   readonly units: Units;
   readonly linkTo: string;
@@ -53,6 +56,8 @@ const blank: Loose = {
   drawingNames: [],
   spacingMm: 150,
   nextReadings: undefined,
+  filed: [],
+  kept: [],
 };
 
 /** The sheet on the board: what is drawn, what is shown, and everything that can be done to it. */
@@ -61,12 +66,15 @@ export class Board {
   readonly #events: BoardEvents;
   readonly #previewing: Previewing;
   readonly #sending: Sending;
+  readonly #photographs: Photographs;
   #settings: BoardSettings;
   #history: History<DefectRecord> = begun(emptySheet);
   /** What a finger holds and has not let go yet. */
   #live: DefectRecord | undefined;
   #loose: Loose = blank;
   #isFitted = true;
+  /** What the estimate was made of that the result shows, as it was sent. */
+  #lastMade: Waiting | undefined;
 
   constructor(settings: BoardSettings, events: BoardEvents) {
     this.#settings = settings;
@@ -81,6 +89,12 @@ export class Board {
       made: (stored, sent) => {
         this.#wasMade(stored, sent);
       },
+      photographsSent: () => {
+        this.#readPhotographs();
+      },
+    });
+    this.#photographs = new Photographs((kept) => {
+      this.set({ kept });
     });
     this.act = this.#actions();
   }
@@ -122,24 +136,27 @@ export class Board {
 
   settle(settings: BoardSettings): void {
     const isOther = settings.client !== this.#settings.client || settings.units !== this.#settings.units;
+    const isOtherAlbum = settings.album !== this.#settings.album;
     this.#settings = settings;
     if (isOther) this.#price();
+    if (isOtherAlbum) this.#readPhotographs();
   }
 
   /** Another record on the board, with no steps to undo. */
   open(record: DefectRecord): void {
     this.#history = begun(record);
     this.#live = undefined;
-    const { frame, spacingMm, tab } = this.#loose;
-    this.#loose = { ...blank, frame, spacingMm, tab };
+    const { frame, spacingMm, tab, kept } = this.#loose;
+    this.#loose = { ...blank, frame, spacingMm, tab, kept };
     this.act.fit();
     this.#price();
   }
 
   /** A stored estimate beside its record. */
   openStored(stored: StoredEstimate): void {
-    this.set({ stored, basket: undefined, drawing: undefined });
+    this.set({ stored, basket: undefined, drawing: undefined, filed: [] });
     void this.#findDrawings(stored.id);
+    this.#readPhotographs();
   }
 
   size(widthPx: number, heightPx: number): void {
@@ -181,8 +198,9 @@ export class Board {
   }
 
   async sendWaiting(): Promise<void> {
-    const { client, outbox } = this.#settings;
-    if (client !== undefined && outbox !== undefined) await this.#sending.sendAll(client, outbox);
+    const { client, outbox, album } = this.#settings;
+    if (client !== undefined && outbox !== undefined && album !== undefined)
+      await this.#sending.sendAll({ client, outbox, album });
   }
 
   /** The places to tap: those that the service asked for, otherwise the grid. */
@@ -223,13 +241,15 @@ export class Board {
     const { outbox, revises } = this.#settings;
     const { reason } = this.#loose;
     const revision = revises === undefined ? {} : { revises: { id: revises, reason } };
-    outbox?.put({ key: freshKey(), record: this.record, ...revision });
+    const photographs = this.#free();
+    outbox?.put({ key: freshKey(), record: this.record, photographs, ...revision });
     this.#events.changed();
     void this.sendWaiting();
   }
 
   #wasMade(stored: StoredEstimate, sent: Waiting): void {
     if (JSON.stringify(sent.record) === JSON.stringify(this.record)) this.#settings.outbox?.forgetDraft();
+    this.#lastMade = sent;
     this.set({ tab: 'result', message: '', reason: '' });
     this.openStored(stored);
     this.#events.estimateMade(stored);
@@ -240,6 +260,69 @@ export class Board {
       const { items } = await client.estimates.drawings(id);
       this.set({ drawingNames: items.map(({ name }) => name).filter((name) => !name.includes('template')) });
     });
+  }
+
+  /** Photographs of the sheet that go with no estimate yet. */
+  #free(): readonly string[] {
+    const bound = this.#settings.outbox?.waiting().flatMap(({ photographs = [] }) => photographs) ?? [];
+    return this.#loose.kept.map(({ key }) => key).filter((key) => !bound.includes(key));
+  }
+
+  /** Those on the device, and those that the service has of the estimate that is shown. */
+  #readPhotographs(): void {
+    const { album } = this.#settings;
+    if (album !== undefined) void this.#saying(() => this.#photographs.read(album));
+    void this.#trying(async (client, id) => {
+      const { items } = await client.estimates.photographs(id);
+      this.set({ filed: items });
+    });
+  }
+
+  async #addPhotograph(taken: TakenPhotograph): Promise<boolean> {
+    const { album, language } = this.#settings;
+    if (album === undefined) return false;
+    let key: string | undefined;
+    await this.#saying(async () => {
+      key = await this.#photographs.add(album, taken);
+      if (key === undefined) throw new Error(language.words.pictureUnreadable);
+    });
+    if (key === undefined) return false;
+    this.set({ pen: { ...this.#loose.pen, spot: undefined }, message: '' });
+    this.#sendAfter(key);
+    return true;
+  }
+
+  /** A photograph of a deck whose estimate is made goes after it at once. */
+  #sendAfter(photograph: string): void {
+    const { outbox } = this.#settings;
+    const made = this.#lastMade;
+    if (outbox === undefined || made === undefined || this.#loose.stored === undefined) return;
+    const waiting = outbox.waiting().find(({ key }) => key === made.key);
+    outbox.put({
+      ...made,
+      isMade: true,
+      photographs: [...(waiting?.photographs ?? []), photograph],
+    });
+    void this.sendWaiting();
+  }
+
+  async #removePhotographs(keys: readonly string[]): Promise<void> {
+    const { album } = this.#settings;
+    if (album === undefined) return;
+    await this.#saying(async () => {
+      for (const key of keys) await this.#photographs.remove(album, key);
+    });
+  }
+
+  /** Photographs that go with no estimate would go with the next deck: they are thrown away, if that is meant. */
+  #startAnew(): void {
+    const free = this.#free();
+    const { words } = this.#settings.language;
+    if (free.length > 0 && !confirm(filled(words.dropPhotographs, { n: free.length }))) return;
+    void this.#removePhotographs(free);
+    this.#edit(emptySheet);
+    this.#lastMade = undefined;
+    this.set({ stored: undefined, basket: undefined, drawing: undefined, filed: [], tab: 'draw' });
   }
 
   async #showDrawing(name: string): Promise<void> {
@@ -265,8 +348,12 @@ export class Board {
     const { client } = this.#settings;
     const { stored } = this.#loose;
     if (client === undefined || stored === undefined) return;
+    await this.#saying(() => work(openedBy(stored, client), stored.id));
+  }
+
+  async #saying(work: () => Promise<void>): Promise<void> {
     try {
-      await work(openedBy(stored, client), stored.id);
+      await work();
     } catch (error) {
       this.set({ message: error instanceof Error ? error.message : String(error) });
     }
@@ -308,6 +395,8 @@ export class Board {
         void this.#trying(async (client, id) => keep(await orderOf(client, id, supplier))),
       showDrawing: (name) => void this.#showDrawing(name),
       askWhereNext: () => void this.#askWhereNext(),
+      addPhotograph: (taken) => this.#addPhotograph(taken),
+      removePhotograph: (key) => void this.#removePhotographs([key]),
     };
   }
 
@@ -331,8 +420,7 @@ export class Board {
         this.set({ frame: fitted(this.record, widthPx, heightPx) });
       },
       startAnew: (): void => {
-        this.#edit(emptySheet);
-        this.set({ stored: undefined, basket: undefined, drawing: undefined, tab: 'draw' });
+        this.#startAnew();
       },
       finishZone: (): void => {
         this.take(finished(this.#loose.pen, this.record));
@@ -347,13 +435,9 @@ export class Board {
 const basketOf = async (client: Kingplank, id: string): Promise<EstimateBasket> =>
   await client.estimates.usualBasket(id);
 
-/** A page that has no right to all estimates was handed a secret that opens this one. */
-const openedBy = ({ clientSecret }: StoredEstimate, client: Kingplank): Kingplank =>
-  clientSecret === undefined ? client : client.withOptions({ apiKey: clientSecret });
-
 /** The hammer lies ready where the deck is tapped, and is put away where it is drawn. */
 function penFor(tab: Tab, pen: Pen): Pen {
-  const isHammer = pen.tool === 'sounding' || pen.tool === 'plug';
+  const isHammer = pen.tool === 'sounding' || pen.tool === 'plug' || pen.tool === 'photograph';
   if (tab === 'tap') return isHammer ? pen : { ...pen, tool: 'sounding', corners: [] };
   return isHammer ? { ...pen, tool: 'select', corners: [] } : pen;
 }

@@ -6,6 +6,7 @@ import { keyPressed } from './keyboard.js';
 import type { Units } from './model/lengths.js';
 import { Outbox } from './model/outbox.js';
 import type { Place } from './model/record.js';
+import { Album } from './service/album.js';
 import { drawTab } from './view/draw-tab.js';
 import { planOf } from './view/plan.js';
 import { resultTab } from './view/result-tab.js';
@@ -77,7 +78,7 @@ export class KingplankDeck extends LitElement {
     this.units = 'si';
     this.keep = 'sheet';
     this.linkTo = '';
-    this.#board = new Board(this.#settings(undefined, undefined), {
+    this.#board = new Board(this.#settings(), {
       changed: () => {
         this.requestUpdate();
       },
@@ -134,8 +135,7 @@ export class KingplankDeck extends LitElement {
       Reflect.apply(changed.has, changed, [name]),
     );
     if (isService) this.#connect();
-    const { client, outbox } = this.#connected;
-    this.#board.settle(this.#settings(client, outbox));
+    this.#board.settle(this.#settings());
   }
 
   protected override updated(): void {
@@ -163,7 +163,11 @@ export class KingplankDeck extends LitElement {
     </div>`;
   }
 
-  #connected: Pick<BoardSettings, 'client' | 'outbox'> = { client: undefined, outbox: undefined };
+  #connected: Pick<BoardSettings, 'client' | 'outbox' | 'album'> = {
+    client: undefined,
+    outbox: undefined,
+    album: undefined,
+  };
 
   #connect(): void {
     const isComplete = this.service !== '' && this.apiKey !== '';
@@ -176,19 +180,18 @@ export class KingplankDeck extends LitElement {
           logLevel: 'off',
         })
       : undefined;
-    this.#connected = { client, outbox };
+    this.#connected = { client, outbox, album: new Album(this.keep) };
     const draft = this.#isDraftTaken ? undefined : outbox.draft();
     this.#isDraftTaken = true;
     if (draft !== undefined) this.#board.open(draft);
     queueMicrotask(this.#sendWaiting);
   }
 
-  #settings(client: BoardSettings['client'], outbox: BoardSettings['outbox']): BoardSettings {
+  #settings(): BoardSettings {
     const tongue = this.tongue === '' ? document.documentElement.lang : this.tongue;
     const { units, linkTo, revises } = this;
     return {
-      client,
-      outbox,
+      ...this.#connected,
       language: languageOf(tongue),
       units: units === 'us' ? 'us' : 'si',
       linkTo,

@@ -50,7 +50,7 @@ function byName(board: Board, hand: Hand, key: string): boolean {
       hand.press(crossOf(board));
       return true;
     case 'Escape':
-      board.set({ pen: { ...pen, corners: [] }, chosen: undefined });
+      board.set({ pen: { ...pen, corners: [], spot: undefined }, chosen: undefined });
       return true;
     case 'Delete':
     case 'Backspace':

@@ -27,7 +27,12 @@ type ChangeOrderQuery = QueryOf<'/v1/estimates/{id}/change-order', 'get'>;
 type ComparisonQuery = QueryOf<'/v1/estimates/{id}/comparison', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
 type PhotographQuery = QueryOf<'/v1/estimates/{id}/photographs/{number}', 'put'>;
-type SetPhotograph = PhotographQuery & CallOptions & { readonly type?: 'image/png' | 'image/jpeg' };
+type SetPhotograph = PhotographQuery &
+  CallOptions & {
+    readonly type?: 'image/png' | 'image/jpeg';
+    /** Refused as a `StaleVersionError` when another photograph has the number. */
+    readonly isNewOnly?: boolean;
+  };
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
 
 /** The main job: a defect record in, a stored estimate out. */
@@ -307,7 +312,7 @@ export class Estimates {
   /**
    * Adds a photograph under its number, or puts another in its place: a JPEG or a PNG; the service judges its content and
    * keeps nothing of the file but what it shows. `at` is its place on the deck in mm, `directionDeg` which way it looks: 0
-   * towards the bow, 90 to starboard.
+   * towards the bow, 90 to starboard. With `isNewOnly` what stands under the number already is left alone.
    *
    * @example
    * await kingplank.estimates.setPhotograph(id, 1, bytes, { caption: 'Stain at the windlass', at: '1130,0' });
@@ -316,14 +321,15 @@ export class Estimates {
     id: string,
     number: number,
     picture: Uint8Array,
-    { caption, at, directionDeg, type = 'image/jpeg', ...options }: SetPhotograph,
+    { caption, at, directionDeg, type = 'image/jpeg', isNewOnly = false, ...options }: SetPhotograph,
   ): Answer<DeckPhotograph> {
     const call = writing('PUT', ['v1', 'estimates', id, 'photographs', String(number)], {
       query: { caption, at, directionDeg },
       body: picture,
       contentType: type,
     });
-    return json(this.#settings, call, options);
+    const headers = isNewOnly ? { 'if-none-match': '*', ...options.headers } : options.headers;
+    return json(this.#settings, call, { ...options, ...(headers === undefined ? {} : { headers }) });
   }
 
   /**

@@ -114,6 +114,18 @@ export const ChangesVersion = (): MethodDecorator =>
     Refuses('precondition-failed', 'precondition-required'),
   );
 
+/** `If-None-Match: *` keeps a change from taking the place of what stands there (412 where something does). */
+export const MayBeForNewOnly = (taken: string): MethodDecorator =>
+  applyDecorators(
+    ApiHeader({
+      name: 'If-None-Match',
+      required: false,
+      schema: headerText(LONGEST_FIELD),
+      description: `\`*\`: refused with 412 when ${taken}, which then stays as it is.`,
+    }),
+    Refuses('precondition-failed'),
+  );
+
 /** Documents an answer that is never JSON. */
 export const AnswersOnlyIn = (
   types: readonly string[],

@@ -16,6 +16,9 @@ export function isFresh(request: Request, etag: string): boolean {
   return given.trim() === '*' || tagsIn(given).some((tag) => tag.replace(/^W\//, '') === etag);
 }
 
+/** If-None-Match: * (RFC 9110 §13.1.2) with a change: only where nothing stands yet. */
+export const isForNewOnly = (request: Request): boolean => request.headers['if-none-match']?.trim() === '*';
+
 /**
  * The version that a writer has seen, from If-Match: without it nobody would know whose change was overwritten.
  *

@@ -1,10 +1,11 @@
-import { Body, Controller, Delete, Get, Param, Put, Query, Req } from '@nestjs/common';
+import { Controller, Delete, Get, Param, Put, Query, Req } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersNothing, AnswersOnlyIn, pictureSchema } from '../edge/endpoint.js';
+import { Answers, AnswersNothing, AnswersOnlyIn, MayBeForNewOnly, pictureSchema } from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, MostBytes, PNG_TYPE, Produces } from '../edge/media.js';
+import { isForNewOnly } from '../edge/preconditions.js';
 import { PhotographQueryDto } from './dto/photograph.dto.js';
 import { MOST_PHOTOGRAPHS, photographLimits } from './photograph-limits.js';
 import {
@@ -53,23 +54,29 @@ export class PhotographsController {
 
   @Put(':number')
   @Needs('estimates:write')
+  @AlsoFor('holder')
+  @MayBeForNewOnly('another photograph has the number')
   @Consumes(JPEG_TYPE, PNG_TYPE)
   @MostBytes(photographLimits.mostBytes)
   @ApiBody({ schema: pictureSchema(photographLimits.mostBytes) })
   @ApiOperation({
     operationId: 'setPhotograph',
     summary: 'Add a photograph under a number, or put another in its place',
-    description: `A JPEG or PNG of at most ${photographLimits.mostBytes} bytes and ${photographLimits.mostPixelsASide} pixels a side, judged by its content; numbers are 1 to ${MOST_PHOTOGRAPHS}. It is drawn anew at the size it is printed: place, device, time and whatever else the file holds are not kept.`,
+    description: `A JPEG or PNG of at most ${photographLimits.mostBytes} bytes and ${photographLimits.mostPixelsASide} pixels a side, judged by its content; numbers are 1 to ${MOST_PHOTOGRAPHS}. It is drawn anew at the size it is printed: place, device, time and whatever else the file holds are not kept. The secret of one estimate adds photographs and puts none in the place of another.`,
   })
   @Answers('DeckPhotograph')
   put(
     @CallerParam() caller: Caller,
     @Param() place: PhotographPlace,
     @Query() said: PhotographQueryDto,
-    @Body() uploaded: unknown,
+    @Req() request: Request,
   ): Promise<DeckPhotograph> {
-    const bytes = uploaded instanceof Uint8Array ? uploaded : new Uint8Array();
-    return this.photographs.put(caller, place, said, bytes);
+    const uploaded: unknown = request.body;
+    return this.photographs.put(caller, place, {
+      said,
+      uploaded: uploaded instanceof Uint8Array ? uploaded : new Uint8Array(),
+      isNewOnly: caller.kind !== 'secret' || isForNewOnly(request),
+    });
   }
 
   @Delete(':number')

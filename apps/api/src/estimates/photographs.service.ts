@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { AuditTrail } from '../audit/audit-trail.js';
-import { answer, notFound } from '../edge/problems.js';
+import { answer, HttpProblem, notFound } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { undecodable, uploadFaults } from '../pictures/upload.js';
 import { Workbench } from '../workbench/workbench.js';
@@ -48,6 +48,14 @@ export interface PhotographPlace {
   readonly number: string;
 }
 
+/** A photograph as it is handed in. */
+export interface GivenPhotograph {
+  readonly said: PhotographQueryDto;
+  readonly uploaded: Uint8Array;
+  /** Whether another photograph of the same number is left alone. */
+  readonly isNewOnly: boolean;
+}
+
 /** Photographs of the deck of an estimate; its revisions show the same. */
 @Injectable()
 export class PhotographsService {
@@ -71,12 +79,15 @@ export class PhotographsService {
     });
   }
 
-  /** Every fault of words and picture at once; the picture is judged and drawn anew before it is kept. */
+  /**
+   * Every fault of words and picture at once; the picture is judged and drawn anew before it is kept.
+   *
+   * @throws {HttpProblem} precondition-failed, when the number is taken and the photograph there is left alone
+   */
   async put(
     caller: Caller,
     { id, number }: PhotographPlace,
-    said: PhotographQueryDto,
-    uploaded: Uint8Array,
+    { said, uploaded, isNewOnly }: GivenPhotograph,
   ): Promise<DeckPhotograph> {
     const { organisationId } = caller;
     const row = await this.database.inOrganisation(organisationId, (tx) => rowIn(tx, id));
@@ -93,7 +104,11 @@ export class PhotographsService {
       picture: bytes,
     };
     return this.database.inOrganisation(organisationId, async (tx) => {
-      const addedAt = await PhotographsRepository.in(tx).put(row.rootId, one);
+      const photographs = PhotographsRepository.in(tx);
+      const addedAt = isNewOnly
+        ? await photographs.add(row.rootId, one)
+        : await photographs.put(row.rootId, one);
+      if (addedAt === undefined) throw numberTaken(one.number);
       await recorded(tx, caller, row.rootId, { action: 'changed', after: noted(one) });
       return viewOf(id, { ...one, addedAt });
     });
@@ -114,6 +129,11 @@ async function rowIn(tx: Transaction, id: string): Promise<EstimateRow> {
   if (row === null) throw notFound(`The estimate ${id}`);
   return row;
 }
+
+const numberTaken = (number: number): HttpProblem =>
+  new HttpProblem('precondition-failed', {
+    detail: `The estimate has a photograph ${number} already; list its photographs and take a number that is free.`,
+  });
 
 const noPhotograph = (number: string) => notFound(`A photograph ${JSON.stringify(number.slice(0, 10))}`);
 

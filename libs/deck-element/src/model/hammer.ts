@@ -48,7 +48,7 @@ export type TypedReadings =
 
 /**
  * A list as somebody reads it out: `x y sound` a line, the sound by its letter (s, d, v) or a number of the moisture
- * meter; `x y plug rotten` is a plug. All of it is taken, or the first line that cannot be read is named.
+ * meter; `x y plug rotten` is a plug, `x y plug rotten 3.2` with its outer skin in millimetres. All of it is taken, or the first line that cannot be read is named.
  */
 export function readTyped(list: string): TypedReadings {
   const lines = list.split(/\r?\n/).map((text, at) => ({ text: text.trim(), line: at + 1 }));
@@ -61,16 +61,18 @@ export function readTyped(list: string): TypedReadings {
   return { readings };
 }
 
-const LINE = /^(-?\d+(?:\.\d+)?)[\s,;]+(-?\d+(?:\.\d+)?)[\s,;]+(\S+)(?:[\s,;]+(\S+))?$/;
+const LINE =
+  /^(-?\d+(?:\.\d+)?)[\s,;]+(-?\d+(?:\.\d+)?)[\s,;]+(\S+)(?:[\s,;]+(\S+)(?:[\s,;]+(\d+(?:\.\d+)?))?)?$/;
 
 function readLine(text: string): Reading | undefined {
-  const [, x, y, word, second] = LINE.exec(text.toLowerCase()) ?? [];
+  const [, x, y, word, second, skin] = LINE.exec(text.toLowerCase()) ?? [];
   if (word === undefined) return undefined;
   const at: Place = [Number(x), Number(y)];
   const sound = soundsByLetter[word] ?? Object.values(soundsByLetter).find((name) => name === word);
   if (sound !== undefined) return { kind: 'sounding', at, sound };
   const condition = plugConditions.find((name) => name === second);
-  if (word === 'plug' && condition !== undefined) return { kind: 'plug', at, condition };
+  if (word === 'plug' && condition !== undefined)
+    return { kind: 'plug', at, condition, ...(skin === undefined ? {} : { outerSkinMm: Number(skin) }) };
   return /^\d+(\.\d+)?$/.test(word) ? { kind: 'moisture', at, value: Number(word) } : undefined;
 }
 

@@ -6,6 +6,10 @@ export interface Waiting {
   readonly record: DefectRecord;
   /** The estimate it revises, with the reason; absent for a new estimate. */
   readonly revises?: { readonly id: string; readonly reason: string };
+  /** The photographs that go to the estimate once it is made, by their keys in the album. */
+  readonly photographs?: readonly string[];
+  /** The estimate was made and shown; what waits are its photographs. */
+  readonly isMade?: true;
 }
 
 /** The part of a browser's storage that is used. */
@@ -52,6 +56,20 @@ export class Outbox {
 
   take(key: string): void {
     this.#keep(this.waiting().filter((one) => one.key !== key));
+  }
+
+  /** What went with it is off its list; what was added meanwhile keeps it here. */
+  sent({ key, photographs = [] }: Waiting): void {
+    const now = this.waiting().find((one) => one.key === key);
+    const left = (now?.photographs ?? []).filter((one) => !photographs.includes(one));
+    if (now === undefined || left.length === 0) this.take(key);
+    else this.put({ ...now, isMade: true, photographs: left });
+  }
+
+  /** Its estimate is made, and its photographs go on waiting. */
+  made(waiting: Waiting): void {
+    const now = this.waiting().find(({ key }) => key === waiting.key);
+    this.put({ ...(now ?? waiting), isMade: true });
   }
 
   #keep(waiting: readonly Waiting[]): void {

@@ -1,4 +1,5 @@
 import type { DefectRecord } from 'kingplank-sdk';
+import { directionDeg, spotAfter, type Spot } from './photograph.js';
 import { distanceMm, withFitting, withHoles, withReading, withSupports, withZone } from './edits.js';
 import {
   holesOf,
@@ -11,7 +12,7 @@ import {
 } from './record.js';
 import { simplified } from './snapping.js';
 
-export type Tool = 'select' | 'zone' | 'hatch' | 'beam' | 'fitting' | 'sounding' | 'plug';
+export type Tool = 'select' | 'zone' | 'hatch' | 'beam' | 'fitting' | 'sounding' | 'plug' | 'photograph';
 
 /** What a touch of the sheet would set down, and the corners set down so far. */
 export interface Pen {
@@ -19,10 +20,22 @@ export interface Pen {
   readonly fitting: Fitting['kind'];
   readonly sound: Sound;
   readonly plug: PlugCondition;
+  /** Of the outer skin in the next plug, as it was measured; forgotten with the plug. */
+  readonly plugSkin: number | string | undefined;
+  /** Where the next photograph was taken. */
+  readonly spot: Spot | undefined;
   readonly corners: Ring;
 }
 
-export const freshPen: Pen = { tool: 'select', fitting: 'cleat', sound: 'dull', plug: 'rotten', corners: [] };
+export const freshPen: Pen = {
+  tool: 'select',
+  fitting: 'cleat',
+  sound: 'dull',
+  plug: 'rotten',
+  plugSkin: undefined,
+  spot: undefined,
+  corners: [],
+};
 
 /** What came of a touch: another state of the pen, and the record with what was finished. */
 export interface Touched {
@@ -40,7 +53,9 @@ export function touched(pen: Pen, record: DefectRecord, at: Place, reachMm: numb
     case 'sounding':
       return { pen, record: withReading(record, { kind: 'sounding', at, sound: pen.sound }) };
     case 'plug':
-      return { pen, record: withReading(record, { kind: 'plug', at, condition: pen.plug }) };
+      return withPlug(pen, record, at);
+    case 'photograph':
+      return { pen: { ...pen, spot: spotAfter(pen.spot, at) }, record };
     case 'zone':
       return isClosing(pen, at, reachMm) ? finished(pen, record) : withNextCorner(pen, record, at);
     case 'hatch':
@@ -49,6 +64,14 @@ export function touched(pen: Pen, record: DefectRecord, at: Place, reachMm: numb
         ? withNextCorner(pen, record, at)
         : stroked(pen, record, [pen.corners[0], at], 0);
   }
+}
+
+function withPlug(pen: Pen, record: DefectRecord, at: Place): Touched {
+  const skin = pen.plugSkin === undefined ? {} : { outerSkinMm: pen.plugSkin };
+  return {
+    pen: { ...pen, plugSkin: undefined },
+    record: withReading(record, { kind: 'plug', at, condition: pen.plug, ...skin }),
+  };
 }
 
 const isClosing = ({ corners }: Pen, at: Place, reachMm: number): boolean =>
@@ -81,6 +104,8 @@ export function stroked(pen: Pen, record: DefectRecord, line: Ring, toleranceMm:
         pen: lifted,
         record: withSupports(record, [...supportsOf(record), { kind: 'beam', from, to }]),
       };
+    case 'photograph':
+      return { pen: { ...lifted, spot: { at: from, directionDeg: directionDeg(from, to) } }, record };
     default:
       return { pen: lifted, record };
   }

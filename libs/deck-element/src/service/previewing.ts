@@ -1,9 +1,6 @@
 import {
-  AbortedError,
-  ConnectionFailedError,
   ForbiddenError,
   ProblemError,
-  TimedOutError,
   type DefectRecord,
   type EstimatePreview,
   type Kingplank,
@@ -12,6 +9,7 @@ import type { Units } from '../model/lengths.js';
 import { freshKey } from '../model/outbox.js';
 import { isReadyToPrice } from '../model/record.js';
 import type { PreviewState } from '../view/sheet.js';
+import { isConnection } from './waiting.js';
 
 /**
  * Keeps the price beside the drawing: asks at once, one question at a time, and when the drawing has moved on
@@ -68,7 +66,3 @@ function stateAfter(error: unknown, last: EstimatePreview | undefined): PreviewS
   if (isConnection(error)) return { kind: 'offline', last };
   return { kind: 'faults', faults: [], detail: String(error) };
 }
-
-/** Nobody answered: what was entered waits, and nothing is wrong with it. */
-export const isConnection = (error: unknown): boolean =>
-  error instanceof ConnectionFailedError || error instanceof TimedOutError || error instanceof AbortedError;

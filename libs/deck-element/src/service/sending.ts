@@ -1,23 +1,27 @@
-import {
-  ConflictError,
-  ProblemError,
-  RateLimitedError,
-  ServiceFailedError,
-  type Kingplank,
-  type StoredEstimate,
-} from 'kingplank-sdk';
+import { ProblemError, type Kingplank, type StoredEstimate } from 'kingplank-sdk';
 import type { Outbox, Waiting } from '../model/outbox.js';
 import type { SendingState } from '../view/sheet.js';
-import { isConnection } from './previewing.js';
+import type { Album } from './album.js';
+import { sendPhotographs } from './photographing.js';
+import { mayWait } from './waiting.js';
+
+/** Where what is to be sent is kept, and who it is sent by. */
+export interface SendingFrom {
+  readonly client: Kingplank;
+  readonly outbox: Outbox;
+  readonly album: Album;
+}
 
 export interface SendingEvents {
   readonly show: (state: SendingState) => void;
   readonly made: (stored: StoredEstimate, sent: Waiting) => void;
+  /** To an estimate that was made before. */
+  readonly photographsSent: (stored: StoredEstimate) => void;
 }
 
 /**
  * Sends what waits, oldest first, each under the key it was put away with: however often it is tried, and from however
- * many pages, one estimate comes of it. What the service refuses is handed back with its faults; what nobody answered
+ * many pages, one estimate comes of it, and its photographs go after it. What the service refuses is handed back with its faults; what nobody answered
  * keeps waiting.
  */
 export class Sending {
@@ -28,32 +32,31 @@ export class Sending {
     this.#events = events;
   }
 
-  async sendAll(client: Kingplank, outbox: Outbox): Promise<void> {
+  async sendAll(from: SendingFrom): Promise<void> {
     if (this.#isSending) return;
     this.#isSending = true;
     try {
-      await onePageAtATime(() => this.#drain(client, outbox));
+      await onePageAtATime(() => this.#drain(from));
     } finally {
       this.#isSending = false;
     }
   }
 
-  async #drain(client: Kingplank, outbox: Outbox): Promise<void> {
+  async #drain(from: SendingFrom): Promise<void> {
+    const { outbox } = from;
     for (let next = outbox.waiting()[0]; next !== undefined; next = outbox.waiting()[0]) {
       this.#events.show({ kind: 'sending' });
-      const isGone = await this.#send(client, outbox, next);
+      const isGone = await this.#send(from, next);
       if (!isGone) return;
     }
   }
 
   /** Whether it waits no longer. */
-  async #send(client: Kingplank, outbox: Outbox, waiting: Waiting): Promise<boolean> {
+  async #send(from: SendingFrom, waiting: Waiting): Promise<boolean> {
+    const { client, outbox } = from;
     try {
       const stored = await ask(client, waiting);
-      outbox.take(waiting.key);
-      this.#events.show({ kind: 'nothing' });
-      this.#events.made(stored, waiting);
-      return true;
+      return await this.#follow(from, waiting, stored);
     } catch (error) {
       if (mayWait(error)) {
         this.#events.show({ kind: 'nothing' });
@@ -64,7 +67,27 @@ export class Sending {
       return true;
     }
   }
+
+  /** The estimate is made, now or at an earlier try, and its photographs go to it. */
+  async #follow(
+    { client, outbox, album }: SendingFrom,
+    waiting: Waiting,
+    stored: StoredEstimate,
+  ): Promise<boolean> {
+    const opened = { client: openedBy(stored, client), id: stored.id };
+    const areSent = await sendPhotographs(waiting.photographs ?? [], album, opened);
+    if (areSent) outbox.sent(waiting);
+    else outbox.made(waiting);
+    this.#events.show({ kind: 'nothing' });
+    if (waiting.isMade !== true) this.#events.made(stored, waiting);
+    else this.#events.photographsSent(stored);
+    return areSent;
+  }
 }
+
+/** A page that has no right to all estimates was handed a secret that opens this one. */
+export const openedBy = ({ clientSecret }: StoredEstimate, client: Kingplank): Kingplank =>
+  clientSecret === undefined ? client : client.withOptions({ apiKey: clientSecret });
 
 const PATIENCE_MS = 60_000;
 
@@ -73,13 +96,6 @@ function ask(client: Kingplank, { key, record, revises }: Waiting): Promise<Stor
   if (revises === undefined) return client.estimates.create(record, options);
   return client.estimates.revise(revises.id, { reason: revises.reason, record }, options);
 }
-
-/** Nobody answered, or the service could not just now; a running twin of the same request is answered next time. */
-const mayWait = (error: unknown): boolean =>
-  isConnection(error) ||
-  error instanceof ServiceFailedError ||
-  error instanceof RateLimitedError ||
-  error instanceof ConflictError;
 
 const refusal = (error: unknown): SendingState =>
   error instanceof ProblemError

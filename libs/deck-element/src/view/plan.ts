@@ -37,6 +37,7 @@ export function planOf(state: SheetState): SVGTemplateResult {
     ${dimensions(frame, outlineOf(record), units)}
     ${chosenMark(state)}
     ${penMark(state)}
+    ${photographMarks(state)}
     ${askedMarks(state)} ${nextMark(state)}
     ${cursorMark(state)}
     ${bowMark(frame, state.language.words.bow)}`;
@@ -159,6 +160,32 @@ function penMark({ pen, frame, cursor }: SheetState): SVGTemplateResult | typeof
   return svg`<polyline class="pen" points=${pointsOf(frame, ring)}></polyline>
     <circle class="pen-start" cx=${x} cy=${y} r="7"></circle>`;
 }
+
+/** Photographs with their numbers: those of the service, those of this device behind them, and the one being placed. */
+function photographMarks({ filed, kept, pen, frame }: SheetState): readonly SVGTemplateResult[] {
+  const last = Math.max(0, ...filed.map(({ number }) => number));
+  const marks = [
+    ...filed.map(({ number, at, directionDeg }) => ({
+      text: String(number),
+      at: at === undefined ? undefined : placeOf(at),
+      directionDeg,
+    })),
+    ...kept.map(({ spot }, index) => ({ text: String(last + 1 + index), ...spot })),
+    { text: '', ...pen.spot },
+  ];
+  return marks.flatMap(({ text, at, directionDeg }) =>
+    at === undefined ? [] : [photographMark(toPx(frame, at), text, directionDeg)],
+  );
+}
+
+/** A ring where somebody stood, and the two lines between which the picture lies. */
+const photographMark = (
+  [x, y]: Place,
+  text: string,
+  directionDeg: number | undefined,
+): SVGTemplateResult => svg`<g class="photograph">
+  ${directionDeg === undefined ? nothing : svg`<path d="M0 0l22 -10M0 0l22 10" transform="translate(${x} ${y}) rotate(${directionDeg})"></path>`}
+  <circle cx=${x} cy=${y} r="9"></circle>${label(x, y + 4, text, 'asked-number')}</g>`;
 
 /** The places that were asked for, numbered as in the list beside the plan. */
 const askedMarks = ({ tab, nextReadings, frame }: SheetState): readonly SVGTemplateResult[] =>

@@ -9,6 +9,7 @@ import type { Drawn } from '../model/edits.js';
 import type { Frame } from '../model/frame.js';
 import type { Units } from '../model/lengths.js';
 import type { Pen } from '../model/pen.js';
+import type { Filed, Spot } from '../model/photograph.js';
 import type { Place } from '../model/record.js';
 import type { Language } from '../words/words.js';
 
@@ -50,6 +51,23 @@ export interface NextReading {
   readonly chance: number;
 }
 
+/** A photograph that this device keeps. */
+export interface KeptPhotograph {
+  readonly key: string;
+  readonly caption: string;
+  readonly spot: Spot | undefined;
+  /** Of the picture in memory. */
+  readonly url: string;
+  readonly refused: string | undefined;
+}
+
+/** A photograph as the form says it; the picture is still as the camera left it. */
+export interface TakenPhotograph {
+  readonly file: File;
+  readonly caption: string;
+  readonly spot: Spot | undefined;
+}
+
 /** Everything that the sheet shows. */
 export interface SheetState {
   readonly record: DefectRecord;
@@ -77,6 +95,10 @@ export interface SheetState {
   readonly spacingMm: number;
   readonly next: Place | undefined;
   readonly nextReadings: NextAsked | 'not-offered' | undefined;
+  /** What the service has, of the estimate that is shown. */
+  readonly filed: readonly Filed[];
+  /** What is on this device, to be sent with the estimate or after it. */
+  readonly kept: readonly KeptPhotograph[];
 }
 
 /** Everything that can be done to it. */
@@ -102,6 +124,9 @@ export interface SheetActions {
   readonly fetchOrder: (supplier: string) => void;
   readonly showDrawing: (name: string) => void;
   readonly askWhereNext: () => void;
+  /** True once the device keeps it. */
+  readonly addPhotograph: (taken: TakenPhotograph) => Promise<boolean>;
+  readonly removePhotograph: (key: string) => void;
 }
 
 export interface Sheet {

@@ -408,6 +408,40 @@ export const styles = css`
   .spread .middle {
     fill: var(--saw);
   }
+  .photograph circle {
+    fill: var(--marked);
+    stroke: var(--ink);
+    stroke-width: 1.2;
+  }
+  .photograph path {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.2;
+  }
+  .photographs {
+    list-style: none;
+    margin: 6px 0 0;
+    padding: 0;
+  }
+  .photographs li {
+    display: grid;
+    grid-template-columns: 72px minmax(0, 1fr);
+    gap: 4px 10px;
+    align-items: center;
+    padding: 4px 0;
+    border-bottom: 1px dotted var(--rule);
+  }
+  .photographs img {
+    width: 72px;
+    height: 54px;
+    object-fit: cover;
+    border: 1px solid var(--rule);
+  }
+  .photographs button,
+  .photographs .fault {
+    grid-column: 1 / -1;
+    justify-self: start;
+  }
   .asked circle {
     fill: var(--sheet);
     stroke: var(--saw);

@@ -2,11 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { withReading } from '../model/edits.js';
 import { meterFields } from '../model/fields.js';
 import { plugConditions, readTyped } from '../model/hammer.js';
-import { readLengthMm, unitOf, writeLength } from '../model/lengths.js';
+import { readLengthMm, thicknessFor, unitOf, writeLength, type Units } from '../model/lengths.js';
 import { placeOf, readingsOf, type Reading } from '../model/record.js';
 import { filled, wordFor } from '../words/words.js';
 import { formTexts, valueOf } from './controls.js';
 import { button, figure, recordField, select, toggle } from './parts.js';
+import { photographsPart } from './photographs-part.js';
 import type { NextAsked, Sheet, SheetState } from './sheet.js';
 import { withSigns } from './signs.js';
 
@@ -27,11 +28,15 @@ export function tapTab(sheet: Sheet): TemplateResult {
     <fieldset>
       <legend>${words.palette}</legend>
       <div class="row">
-        ${(['sounding', 'plug', 'select'] as const).map((tool) =>
+        ${(['sounding', 'plug', 'photograph', 'select'] as const).map((tool) =>
           toggle(words[`tool.${tool}`], pen.tool === tool, () => act.setPen({ ...pen, tool, corners: [] })),
         )}
       </div>
-      ${pen.tool === 'plug' ? plugState(sheet) : nothing}
+      ${pen.tool === 'plug' ? plugParts(sheet) : nothing}
+    </fieldset>
+    <fieldset>
+      <legend>${words.photographs}</legend>
+      ${photographsPart(sheet)}
     </fieldset>
     <fieldset>
       <legend>${words.askNext}</legend>
@@ -110,10 +115,18 @@ function readingSaid(reading: Reading, { language, units }: Pick<SheetState, 'la
     case 'sounding':
       return `${wordFor(language, reading.sound)} · ${at}`;
     case 'plug':
-      return `${language.words['reading.plug']}, ${wordFor(language, reading.condition)} · ${at}`;
+      return `${language.words['reading.plug']}, ${wordFor(language, reading.condition)}${skinSaid(reading, units)} · ${at}`;
     case 'moisture':
       return `${language.words['reading.moisture']} ${figure(reading.value, language)} · ${at}`;
   }
+}
+
+/** The skin in the plug, where it was measured; a text stands as it was typed. */
+function skinSaid({ outerSkinMm }: Extract<Reading, { kind: 'plug' }>, units: Units): string {
+  if (outerSkinMm === undefined) return '';
+  return typeof outerSkinMm === 'number'
+    ? `, ${writeLength(outerSkinMm, units)} ${unitOf(units)}`
+    : `, ${outerSkinMm}`;
 }
 
 const spacingField = ({ state, act }: Sheet): TemplateResult =>
@@ -123,6 +136,26 @@ const spacingField = ({ state, act }: Sheet): TemplateResult =>
       inputmode="decimal"
       .value=${writeLength(state.spacingMm, state.units)}
       @change=${(event: Event) => act.setSpacing(readLengthMm(valueOf(event), state.units) ?? state.spacingMm)}
+  /></label>`;
+
+const plugParts = (sheet: Sheet): TemplateResult => html`${plugState(sheet)} ${plugSkin(sheet)}`;
+
+/** Measured plug by plug: it is asked for anew after each. */
+const plugSkin = ({ state, act }: Sheet): TemplateResult =>
+  html`<label class="field short"
+    ><span>${state.language.words.plugSkin} (${unitOf(state.units)})</span
+    ><input
+      name="plug-skin"
+      inputmode="decimal"
+      autocomplete="off"
+      .value=${state.pen.plugSkin === undefined ? '' : String(state.pen.plugSkin)}
+      @change=${(event: Event) => {
+        const text = valueOf(event);
+        act.setPen({
+          ...state.pen,
+          plugSkin: text.trim() === '' ? undefined : thicknessFor(text, state.units),
+        });
+      }}
   /></label>`;
 
 const plugState = ({ state, act }: Sheet): TemplateResult =>
