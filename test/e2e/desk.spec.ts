@@ -247,6 +247,107 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     await page.context().close();
   });
 
+  /** A picture with what a camera writes beside it: who and where. */
+  const cameraPicture = async (): Promise<{ name: string; mimeType: string; buffer: Buffer }> => {
+    const buffer = await sharp({ create: { width: 3000, height: 2000, channels: 3, background: '#755' } })
+      .withExif({ IFD0: { Artist: 'Invented Person' }, IFD3: { GPSLatitude: '54/1 13/1 0/1' } })
+      .jpeg()
+      .toBuffer();
+    return { name: 'deck.jpg', mimeType: 'image/jpeg', buffer };
+  };
+
+  test('a photograph is taken at a place on the deck, kept on the device, and sent once though its answer is lost', async () => {
+    const page = await onNewSheet({ viewport: { width: 390, height: 844 }, hasTouch: true });
+    await drawPanel(page);
+    await zoneByKeys(page);
+    await page.getByRole('tab', { name: 'Tap' }).tap();
+    await page.getByRole('button', { name: 'Photograph', exact: true }).tap();
+    await page.getByRole('application').scrollIntoViewIfNeeded();
+    const box = (await page.getByRole('application').boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y + 25);
+    await page.mouse.move(x, y + 50);
+    await page.mouse.up();
+    const direction = page.getByLabel('Looks towards');
+    expect(await direction.inputValue()).toBe('90');
+    const picture = await cameraPicture();
+    expect(picture.buffer.toString('latin1')).toContain('Invented Person');
+    await page.getByLabel('Picture').setInputFiles(picture);
+    await page.getByLabel('What it shows').fill('Invented stain');
+    await page.getByRole('button', { name: 'Keep the photograph' }).tap();
+    await page.getByRole('img', { name: 'Invented stain' }).waitFor();
+    expect(await direction.inputValue()).toBe('');
+    expect(await page.locator('g.photograph path').count()).toBe(1);
+    expect(await faultsByAxe(page)).toEqual([]);
+    expect(await fitsAcross(page)).toBe(true);
+
+    await page.reload();
+    await page.getByRole('tab', { name: 'Tap' }).tap();
+    await page.getByRole('img', { name: 'Invented stain' }).waitFor();
+    const uploads: Buffer[] = [];
+    const isLost = (): boolean => uploads.length <= 2;
+    await page.route('**/photographs/**', async (route) => {
+      if (route.request().method() !== 'PUT') return route.continue();
+      uploads.push(route.request().postDataBuffer() ?? Buffer.alloc(0));
+      const answer = await route.fetch();
+      return isLost() ? route.abort() : route.fulfill({ response: answer });
+    });
+    await page.getByRole('tab', { name: 'Result' }).tap();
+    await page.getByRole('button', { name: 'Make the estimate' }).tap();
+    await page.waitForURL(/#\/estimates\/[0-9a-f-]{36}$/);
+    const id = page.url().slice(-36);
+    await page.getByRole('link', { name: 'New sheet' }).first().tap();
+    await page.getByRole('tab', { name: 'Tap' }).tap();
+    await page.getByRole('img', { name: 'Invented stain' }).waitFor({ state: 'detached' });
+    const { items } = (await desk.service.get(`/v1/estimates/${id}/photographs`)).body;
+    expect(items).toMatchObject([{ number: 1, caption: 'Invented stain', directionDeg: 90, widthPx: 1400 }]);
+    expect(uploads.length).toBeGreaterThan(0);
+    for (const upload of uploads) {
+      expect(upload.length).toBeGreaterThan(1000);
+      expect(upload.toString('latin1')).not.toMatch(/Invented Person|Exif/);
+    }
+    await page.context().close();
+  });
+
+  test('a sheet with photographs is thrown away only if that is meant, and a plug is noted with its skin', async () => {
+    const page = await onNewSheet({ viewport: { width: 1280, height: 900 } });
+    await drawPanel(page);
+    await page.getByRole('tab', { name: 'Tap' }).click();
+    await page.getByRole('button', { name: 'Plug', exact: true }).press('Enter');
+    await page.getByLabel('Outer skin in the plug (mm)').fill('2.8');
+    await page.getByLabel('Outer skin in the plug (mm)').press('Tab');
+    await page.getByRole('application').focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /^Plug, Rotten, 2.8 mm/ }).waitFor();
+    await page.getByLabel('Picture').setInputFiles({
+      name: 'notes.jpg',
+      mimeType: 'image/jpeg',
+      buffer: Buffer.from('no picture'),
+    });
+    await page.getByLabel('What it shows').fill('Invented fitting');
+    const keep = page.getByRole('button', { name: 'Keep the photograph' });
+    await keep.press('Enter');
+    await page.getByText('This device cannot read the file as a picture').waitFor();
+    await page.getByLabel('Picture').setInputFiles(await cameraPicture());
+    await page.getByLabel('Looks towards').fill('90');
+    await keep.press('Enter');
+    await page.getByText('a direction needs a place').waitFor();
+    await page.getByLabel('Looks towards').fill('');
+    await keep.press('Enter');
+    const shown = page.getByRole('img', { name: 'Invented fitting' });
+    await shown.waitFor();
+    page.once('dialog', (dialog) => void dialog.dismiss());
+    await page.getByRole('button', { name: 'New sheet' }).click();
+    expect(await shown.count()).toBe(1);
+    page.once('dialog', (dialog) => void dialog.accept());
+    await page.getByRole('button', { name: 'New sheet' }).click();
+    await page.getByRole('tab', { name: 'Tap' }).click();
+    await shown.waitFor({ state: 'detached' });
+    await page.context().close();
+  });
+
   test('who asks for less motion sees none', async () => {
     const moving = async (reducedMotion: 'reduce' | 'no-preference') => {
       const page = await onNewSheet({ viewport: { width: 1280, height: 900 }, reducedMotion });

@@ -4,6 +4,8 @@ import { createReadStream, mkdtempSync, readdirSync, readFileSync, rmSync, write
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { png } from '../support/pictures.js';
 import { inBrowser, openDesk, type DeskInBrowser } from './desk-in-browser.js';
 
 jest.setTimeout(180_000);
@@ -20,6 +22,20 @@ function pageOfReadme(service: string, key: string): string {
   expect(lines.length).toBeLessThanOrEqual(10);
   expect(page).toContain('kp_pub_…');
   return page.replace('http://127.0.0.1:3000', service).replace('kp_pub_…', key);
+}
+
+/** Where the cross is, looking to the bow. */
+async function photographByKeys(page: Page, caption: string): Promise<void> {
+  await page.getByRole('button', { name: 'Photograph', exact: true }).press('Enter');
+  await page.getByRole('application').focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  const buffer = png(300, 200);
+  await page.getByLabel('Picture').setInputFiles({ name: 'deck.png', mimeType: 'image/png', buffer });
+  await page.getByLabel('What it shows').fill(caption);
+  await page.getByLabel('What it shows').press('Enter');
+  await page.getByLabel('What it shows').and(page.locator(':invalid')).waitFor();
 }
 
 inBrowser('the page of the README in a folder of its own (needs /usr/bin/chromium)', () => {
@@ -91,10 +107,21 @@ inBrowser('the page of the README in a folder of its own (needs /usr/bin/chromiu
     }
     await page.keyboard.press('Enter');
     await page.locator('.price .cell-range').getByText('–').waitFor();
+    await page.getByRole('tab', { name: 'Tap' }).click();
+    await photographByKeys(page, 'Invented stain');
     await page.getByRole('tab', { name: 'Result' }).click();
     await page.getByRole('button', { name: 'Make the estimate' }).click();
-    const { body } = await desk.service.get(`/v1/estimates/${await estimated}`);
+    const id = await estimated;
+    const { body } = await desk.service.get(`/v1/estimates/${id}`);
     expect(Number(body.estimate.totals.total.amount)).toBeGreaterThan(0);
+    await page.getByRole('tab', { name: 'Tap' }).click();
+    await page.getByText('With the estimate: 1 Invented stain').waitFor();
+    await photographByKeys(page, 'Taken afterwards');
+    await page.getByText('With the estimate: 1 Invented stain · 2 Taken afterwards').waitFor();
+    expect((await desk.service.get(`/v1/estimates/${id}/photographs`)).body.items).toMatchObject([
+      { number: 1, caption: 'Invented stain', directionDeg: 0 },
+      { number: 2, caption: 'Taken afterwards', directionDeg: 0 },
+    ]);
     expect(said).toEqual([]);
     expect([...asked].filter((one) => one !== 'null').sort()).toEqual([origin, desk.service.url].sort());
     await page.context().close();

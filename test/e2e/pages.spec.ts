@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { aRecord } from '../samples/a-record.js';
+import { greyJpeg } from '../support/pictures.js';
 import { startService, type TestService } from './service.js';
 
 const SHOP = 'https://shop.example';
@@ -42,6 +43,22 @@ describe('a page of a shop', () => {
     expect(revised.status).toBe(201);
     expect((await service.get(`/v1/estimates/${revised.body.id as string}`, secret)).status).toBe(200);
     expect((await service.post('/v1/estimating/preview', aRecord(), page)).status).toBe(200);
+  });
+
+  test('puts photographs beside what it made, and none in the place of another or away', async () => {
+    const { id, clientSecret } = (await estimate(page)).body as typeof mine;
+    const put = (number: number, caption: string): Promise<Response> =>
+      fetch(`${service.url}/v1/estimates/${id}/photographs/${number}?caption=${caption}`, {
+        method: 'PUT',
+        headers: { ...bearer(clientSecret), 'origin': SHOP, 'content-type': 'image/jpeg' },
+        body: new Uint8Array(greyJpeg),
+      });
+    expect((await put(1, 'mine')).status).toBe(200);
+    expect((await put(1, 'other')).status).toBe(412);
+    const at = `/v1/estimates/${id}/photographs`;
+    expect((await service.send('DELETE', `${at}/1`, undefined, bearer(clientSecret))).status).toBe(403);
+    expect((await service.get(at, bearer(clientSecret))).body.items).toMatchObject([{ caption: 'mine' }]);
+    expect((await service.get(at, bearer(mine.clientSecret))).status).toBe(404);
   });
 
   test('1. from another origin it is refused', async () => {

@@ -88,6 +88,17 @@ describe('photographs of an estimate', () => {
     expect(items.filter(({ number }) => number === 5).map(({ caption }) => caption)).toEqual(['second']);
   });
 
+  test('put as new leave alone what stands under the number, and an answer that was lost is given again', async () => {
+    const said = { caption: 'kept', isNewOnly: true, idempotencyKey: 'invented-photograph-7' };
+    const first = await client.estimates.setPhotograph(id, 7, greyJpeg, said);
+    expect(await client.estimates.setPhotograph(id, 7, greyJpeg, said)).toEqual(first);
+    await expect(
+      client.estimates.setPhotograph(id, 7, greyJpeg, { caption: 'other', isNewOnly: true }),
+    ).rejects.toMatchObject({ status: 412, message: expect.stringContaining('take a number that is free') });
+    const { items } = await client.estimates.photographs(id);
+    expect(items.filter(({ number }) => number === 7).map(({ caption }) => caption)).toEqual(['kept']);
+  });
+
   test('are refused with every fault named: what is no picture, and where it lies off the deck', async () => {
     const refused = await put(`${id}/photographs/3`, 'caption=x&at=9000,0', Buffer.from('<svg/>'));
     expect(refused.status).toBe(422);

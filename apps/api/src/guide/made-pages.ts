@@ -20,7 +20,7 @@ const MADE = 'Made from the values of the service; a test holds this page to the
 function rolesAndLimits(): string {
   return page('Roles and limits', [
     MADE,
-    'A key has roles, and no role reaches beyond the organisation of its key. An integrator may do what its scopes name. A publishable key and the secret of one estimate have no role: they make an estimate, and read that one.',
+    'A key has roles, and no role reaches beyond the organisation of its key. An integrator may do what its scopes name. A publishable key and the secret of one estimate have no role: they make an estimate, read and revise that one, and add photographs to it.',
     table(
       ['permission', ...roles],
       permissionNames.map((permission) => [

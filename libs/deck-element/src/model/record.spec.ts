@@ -4,6 +4,8 @@ import { withValueAt } from './fields.js';
 import { gridPlaces, nextPlace, readTyped } from './hammer.js';
 import { begun, redone, stepped, undone } from './history.js';
 import { Outbox } from './outbox.js';
+import { freshPen, stroked, touched } from './pen.js';
+import { directionDeg, isFiled, numberFor, spotAfter, type Photograph } from './photograph.js';
 import { emptySheet, isReadyToPrice } from './record.js';
 import { contains, simplified, snapped } from './snapping.js';
 
@@ -65,6 +67,9 @@ test('a typed list is taken whole, or its first unreadable line is named', () =>
       { kind: 'plug', at: [10, 20], condition: 'rotten' },
     ],
   });
+  expect(readTyped('10 20 plug rotten 3.2')).toEqual({
+    readings: [{ kind: 'plug', at: [10, 20], condition: 'rotten', outerSkinMm: 3.2 }],
+  });
   expect(readTyped('850 0 d\n850 soft')).toEqual({ line: 2, text: '850 soft' });
 });
 
@@ -113,4 +118,74 @@ test('what waits is kept under its key until it is taken, and an unreadable draf
   texts.set('kingplank-deck:test:draft', '{ broken');
   expect(outbox.draft()).toBeUndefined();
   expect(texts.get('kingplank-deck:test:draft.unreadable')).toBe('{ broken');
+});
+
+test('the skin of a plug is noted with it and not with the next one', () => {
+  const first = touched({ ...freshPen, tool: 'plug', plugSkin: 2.8 }, square, [100, 0], 5);
+  const second = touched(first.pen, first.record, [300, 0], 5);
+  expect(second.record.survey?.readings).toEqual([
+    { kind: 'plug', at: [100, 0], condition: 'rotten', outerSkinMm: 2.8 },
+    { kind: 'plug', at: [300, 0], condition: 'rotten' },
+  ]);
+});
+
+test('a direction is told from the bow over starboard, and a stroke of the pen says place and direction at once', () => {
+  const ways = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+    [1, -1],
+  ] as const;
+  expect(ways.map((way) => directionDeg([0, 0], way))).toEqual([0, 90, 180, 270, 315]);
+  const pen = { ...freshPen, tool: 'photograph' as const };
+  const way = [
+    [200, 0],
+    [200, 300],
+  ] as const;
+  expect(stroked(pen, square, way, 3)).toEqual({
+    pen: { ...pen, spot: { at: [200, 0], directionDeg: 90 } },
+    record: square,
+  });
+  const stood = spotAfter(undefined, [200, 0]);
+  const looked = spotAfter(stood, [100, 0]);
+  expect([stood, looked, spotAfter(looked, [5, 5])]).toEqual([
+    { at: [200, 0] },
+    { at: [200, 0], directionDeg: 180 },
+    { at: [5, 5] },
+  ]);
+});
+
+test('a photograph keeps its number while nobody else has it, and is known again when its answer was lost', () => {
+  const taken: Photograph = { key: 'k', takenAtMs: 1, caption: 'Stain', picture: new Blob() };
+  const others = [
+    { number: 1, caption: 'Stain' },
+    { number: 4, caption: 'Lining' },
+  ];
+  expect(numberFor(taken, [])).toBe(1);
+  expect(numberFor(taken, others)).toBe(5);
+  expect([numberFor({ ...taken, number: 2 }, others), numberFor({ ...taken, number: 4 }, others)]).toEqual([
+    2, 5,
+  ]);
+  expect([isFiled(taken, others), isFiled({ ...taken, number: 1 }, others)]).toEqual([false, true]);
+  const placed = { ...taken, number: 1, spot: { at: [10.5, -2] as const } };
+  expect(isFiled(placed, others)).toBe(false);
+  expect(isFiled(placed, [{ number: 1, caption: 'Stain', at: [10.5, -2] }])).toBe(true);
+});
+
+test('photographs that are taken while others are sent stay to be sent', () => {
+  const texts = new Map<string, string>();
+  const shelf = {
+    getItem: (name: string) => texts.get(name) ?? null,
+    setItem: (name: string, text: string) => void texts.set(name, text),
+    removeItem: (name: string) => void texts.delete(name),
+  };
+  const outbox = new Outbox(shelf, 'test');
+  const sent = { key: 'a', record: zoned, photographs: ['one'] };
+  outbox.put(sent);
+  outbox.put({ ...sent, photographs: ['one', 'two'] });
+  outbox.sent(sent);
+  expect(outbox.waiting()).toEqual([{ ...sent, isMade: true, photographs: ['two'] }]);
+  outbox.sent({ ...sent, photographs: ['two'] });
+  expect(outbox.waiting()).toEqual([]);
 });
