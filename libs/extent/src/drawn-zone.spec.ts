@@ -40,7 +40,7 @@ describe('drawn zones', () => {
 
   test('of thousands of corners lose gaps that no saw could follow, and it is said', () => {
     expect(planned.findings).toMatchObject([
-      { code: 'zones-smoothed', severity: 'note', facts: { corners: 2400, gapMm: 40 } },
+      { code: 'zones-smoothed', severity: 'note', facts: { corners: 2400, gapMm: 40, reachMm: 1 } },
     ]);
     expect(planned.zones.reduce((sum, { region }) => sum + cornersOf(region), 0)).toBeLessThanOrEqual(400);
   });

@@ -6,14 +6,20 @@ export interface ZoneOnPanel {
   readonly region: Region;
 }
 
-/** Corners of all zones together that are planned as they were drawn: more than a hand draws, and quick to plan. */
-const MOST_CORNERS_AS_DRAWN = 400;
+/**
+ * Corners of all zones together that are planned as they were drawn: more than a hand draws, and quick to plan. A round zone
+ * keeps about fourteen when the widest gaps are taken in, so that what was smoothed once is not smoothed again.
+ */
+const mostCornersFor = ({ length }: readonly ZoneOnPanel[]): number => Math.max(400, 16 * length);
 
 /** Gaps of a drawn outline that are taken in, one after another; the first because no piece of core below 40 mm is bedded. */
 const GAPS_MM = [40, 80, 160, 320, 640] as const;
 
-/** As wide as a pencil's line: what is planned may reach so far past what was drawn. */
+/** As wide as a pencil's line: what nobody can tell from what was drawn. */
 const PENCIL_MM = 1;
+
+/** What is planned may reach past what was drawn by this share of the gaps taken in: a pencil's line at first, 16 mm at last. */
+const REACH_SHARE = 1 / 40;
 
 /**
  * Zones as a saw could follow them. Outlines with more corners than can be planned in good time lose their narrow gaps: grown
@@ -25,11 +31,18 @@ export function drawnByHand(
   panel: Region,
 ): { readonly zones: readonly ZoneOnPanel[]; readonly findings: readonly Finding[] } {
   const drawn = cornersOf(zones);
-  if (drawn <= MOST_CORNERS_AS_DRAWN) return { zones, findings: [] };
+  if (drawn <= mostCornersFor(zones)) return { zones, findings: [] };
   const { planned, gapMm } = smoothed(zones, panel);
   return {
     zones: planned,
-    findings: [finding('zones-smoothed', { corners: drawn, planned: cornersOf(planned), gapMm })],
+    findings: [
+      finding('zones-smoothed', {
+        corners: drawn,
+        planned: cornersOf(planned),
+        gapMm,
+        reachMm: REACH_SHARE * gapMm,
+      }),
+    ],
   };
 }
 
@@ -41,7 +54,7 @@ function smoothed(
   let planned = zones;
   for (const gapMm of GAPS_MM) {
     planned = planned.map(({ id, region }) => ({ id, region: closedOnce(region, gapMm, panel) }));
-    if (cornersOf(planned) <= MOST_CORNERS_AS_DRAWN) return { planned, gapMm };
+    if (cornersOf(planned) <= mostCornersFor(zones)) return { planned, gapMm };
   }
   return { planned, gapMm: GAPS_MM[GAPS_MM.length - 1] };
 }
@@ -69,14 +82,21 @@ function closedOnce(region: Region, gapMm: number, panel: Region): Region {
   return closed;
 }
 
+/**
+ * Thinned before it is grown, by less than it grows, because curves are drawn with many times the corners that a saw can tell;
+ * and after it, by as much as what is planned may reach past what was drawn.
+ */
 function withGapsClosed(region: Region, gapMm: number, panel: Region): Region {
-  const grown = offset(region, gapMm / 2, 'round', PENCIL_MM);
-  const closed = offset(grown, PENCIL_MM - gapMm / 2, 'round', PENCIL_MM);
-  const thinned = closed.flatMap(({ outer, holes }) =>
+  const reachMm = REACH_SHARE * gapMm;
+  const grown = offset(thinned(region, PENCIL_MM / 2), (gapMm + PENCIL_MM) / 2, 'round', reachMm);
+  const closed = offset(grown, reachMm - gapMm / 2, 'round', reachMm);
+  return intersection(thinned(closed, reachMm), panel);
+}
+
+const thinned = (region: Region, withinMm: number): Region =>
+  region.flatMap(({ outer, holes }) =>
     regionOf(
-      simplifyRing(outer, PENCIL_MM),
-      holes.map((hole) => simplifyRing(hole, PENCIL_MM)),
+      simplifyRing(outer, withinMm),
+      holes.map((hole) => simplifyRing(hole, withinMm)),
     ),
   );
-  return intersection(thinned, panel);
-}

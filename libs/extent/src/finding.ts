@@ -91,7 +91,7 @@ const findingWords = {
   },
   'zones-smoothed': {
     severity: 'note',
-    text: 'The zones were drawn with {corners} corners: gaps in them up to {gapMm} mm wide are taken in, and {planned} corners are planned with.',
+    text: 'The zones were drawn with {corners} corners: gaps in them up to {gapMm} mm wide are taken in, and {planned} corners are planned with, up to {reachMm} mm outside what was drawn.',
   },
   'no-plug-in-zone': {
     severity: 'warn',

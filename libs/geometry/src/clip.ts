@@ -11,6 +11,7 @@ import {
   type PolyPath64,
 } from 'clipper2-ts';
 import { Defect } from '#lib/kernel';
+import { cutByBox } from './box-cut.js';
 import { bounds, signedAreaMm2 } from './measure.js';
 import { plainAnswer, type PlainAnswer } from './plain-shapes.js';
 import { ringsOf, type Bounds, type Point, type Polygon, type Region, type Ring } from './point.js';
@@ -99,8 +100,12 @@ const namesOf = {
 
 function clip(name: keyof typeof namesOf, subject: Paths64, other: Paths64): Region {
   const plain = plainAnswer(name, subject, other);
-  return plain === undefined ? swept(namesOf[name], subject, other) : regionAs(plain, subject, other);
+  if (plain !== undefined) return regionAs(plain, subject, other);
+  const cut = name === 'intersection' ? (cutByBox(subject, other) ?? cutByBox(other, subject)) : undefined;
+  return cut === undefined ? swept(namesOf[name], subject, other) : cut.map(polygonOf).sort(byFirstCorner);
 }
+
+const polygonOf = (path: Path64): Polygon => ({ outer: fromLeast(pointsOf(path)), holes: [] });
 
 function regionAs({ kind }: PlainAnswer, [first]: Paths64, [second]: Paths64): Region {
   if (kind === 'nothing') return [];

@@ -1,6 +1,6 @@
 import { areaMm2, perimeterMm, type Region } from '#lib/geometry';
 import { DIVISION_HOURS, divisionHours } from './division-hours.js';
-import { layerCells, MM2_PER_M2, usualInsideMm } from './layer-cells.js';
+import { layerCells, MM2_PER_M2, usualInsideMm, type LayerTask } from './layer-cells.js';
 import type { MosaicRequest } from './request.js';
 import type { MosaicNumbers } from './rules.js';
 
@@ -85,7 +85,7 @@ function divided(
 ): Divided {
   const cells = request.layers.map((_, layer) =>
     cavities.map(({ area, coreable }) =>
-      layerCells({
+      cellsOnce({
         request,
         numbers,
         area,
@@ -110,6 +110,25 @@ function divided(
 }
 
 const MM_PER_M = 1000;
+
+const cellsKnown = new WeakMap<Region, Map<string, readonly Region[]>>();
+
+/**
+ * Half of what one sheet allows is looked at as the smaller of two sizes, and again as the larger of the next two; every other
+ * layer is divided alike.
+ */
+function cellsOnce(task: LayerTask): readonly Region[] {
+  const { request, numbers, coreable, layer, largestMm2, insideMm } = task;
+  const { sheets, longestSideMm, grainDeg, core, supports } = request;
+  const key = JSON.stringify([
+    [layer % 2, largestMm2, insideMm, longestSideMm, grainDeg],
+    [numbers, sheets, core.allowedTurnsDeg, supports],
+  ]);
+  const byKey = cellsKnown.get(coreable) ?? new Map<string, readonly Region[]>();
+  const cells = byKey.get(key) ?? layerCells(task);
+  cellsKnown.set(coreable, byKey.set(key, cells));
+  return cells;
+}
 
 function limitOf(
   { layers, longestSideMm }: MosaicRequest,
