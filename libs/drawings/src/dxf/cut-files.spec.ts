@@ -86,7 +86,7 @@ describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reade
   withReader(
     'pieces open without errors or repairs, closed, in millimetres, a layer for each purpose',
     () => {
-      expect(audited(piecesDxf(pieces))).toMatchObject({
+      expect(audited(piecesDxf(pieces, '3 mm kerf, saw outside the outlines'))).toMatchObject({
         errors: 0,
         fixes: 0,
         units: 4,
@@ -114,14 +114,14 @@ describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reade
   });
 
   test('a viewer is told that the drawing is metric and where it lies', () => {
-    const lines = piecesDxf(pieces)
+    const lines = piecesDxf(pieces, '3 mm kerf, saw outside the outlines')
       .split('\n')
       .map((line) => line.trim());
     const after = (name: string): readonly string[] =>
       lines.slice(lines.indexOf(name) + 1, lines.indexOf(name) + 5);
     expect(after('$MEASUREMENT').slice(0, 2)).toEqual(['70', '1']);
-    expect(after('$EXTMIN')).toEqual(['10', '0', '20', '0']);
-    // 200 mm, 50 mm between, 120.5 mm; the taller piece is 200 mm.
+    expect(after('$EXTMIN')).toEqual(['10', '0', '20', '-30']);
+    // The words stand 30 mm under the pieces; 200 mm, 50 mm between, 120.5 mm; the taller piece is 200 mm.
     expect(after('$EXTMAX')).toEqual(['10', '370.5', '20', '200']);
   });
 
@@ -138,7 +138,9 @@ describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reade
   });
 
   test('the same pieces give the same file, byte for byte, and no label breaks a line', () => {
-    expect(piecesDxf(pieces)).toBe(piecesDxf(pieces));
-    expect(piecesDxf(pieces)).toContain('A2 lower');
+    expect(piecesDxf(pieces, '3 mm kerf, saw outside the outlines')).toBe(
+      piecesDxf(pieces, '3 mm kerf, saw outside the outlines'),
+    );
+    expect(piecesDxf(pieces, '3 mm kerf, saw outside the outlines')).toContain('A2 lower');
   });
 });

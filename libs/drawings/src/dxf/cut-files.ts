@@ -30,9 +30,18 @@ export interface SheetToCut {
 
 const gapMm = 50;
 
-/** Every piece at 1:1, side by side, with its label, holes and grain. */
-export const piecesDxf = (pieces: readonly PieceToCut[]): string =>
-  dxfText(inRow(pieces, (piece) => boxOf(piece.outline), pieceMarks));
+/** Every piece at 1:1, side by side, with its label, holes and grain, and under them how they are to be cut. */
+export const piecesDxf = (pieces: readonly PieceToCut[], howToCut: string): string =>
+  dxfText([...inRow(pieces, (piece) => boxOf(piece.outline), pieceMarks), lineBelow(howToCut, [0, 0])]);
+
+/** A line of words under what stands on `at`. */
+const lineBelow = (text: string, [x, y]: DxfPoint): DxfMark => ({
+  kind: 'text',
+  purpose: 'label',
+  at: [x, y - 30],
+  heightMm: 20,
+  text,
+});
 
 /** Every sheet at 1:1, side by side, with its pieces, cut order and what is worth keeping. */
 export const sheetsDxf = (sheets: readonly SheetToCut[]): string =>
@@ -102,7 +111,7 @@ function sheetMarks(
   return [
     outline('sheet edge', edge, move),
     ...holes.map((hole) => outline('hole', hole, move)),
-    { kind: 'text', purpose: 'label', at: move([box.left, box.bottom - 30]), heightMm: 20, text: label },
+    lineBelow(label, move([box.left, box.bottom])),
     ...placed.flatMap((piece) => [
       outline('piece edge', piece.outline, move),
       ...(piece.holes ?? []).map((hole) => outline('hole', hole, move)),
