@@ -22,6 +22,10 @@ export const bestRangeMm: Readonly<Record<string, number>> = {
   'ponds': 400,
   'whole planks': 350,
   'walked rot': 450,
+  'one wavelength': 450,
+  'wandering cracks': 300,
+  'pieces of core': 400,
+  'bands over beams': 300,
 };
 
 export interface Known {

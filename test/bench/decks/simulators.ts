@@ -1,4 +1,6 @@
 import type { RandomStream } from '#lib/kernel';
+import { FifthCrew, fifthCrews, type FifthCrewName } from './fifth-crew.js';
+import { fifthDamages, fifthDeck, type FifthDamage } from './fifth-truth.js';
 import { FourthCrew, fourthCrews, type FourthCrewName } from './fourth-crew.js';
 import { fourthDamages, fourthDeck, type FourthDamage } from './fourth-truth.js';
 import { bestRangeMm } from './oracle.js';
@@ -45,6 +47,13 @@ function fourth(damage: FourthDamage, name: FourthCrewName, share: number, rando
   return { deck, crew, known };
 }
 
+function fifth(damage: FifthDamage, name: FifthCrewName, share: number, random: RandomStream): Simulated {
+  const deck = fifthDeck(damage, share, random);
+  const crew = new FifthCrew(deck, name, random);
+  const known = { team: crew.average(), share: deck.badShare, rangeMm: bestRangeMm[damage] };
+  return { deck, crew, known };
+}
+
 export const simulatorSets = {
   tuned: {
     title: 'Decks the map was built on',
@@ -82,10 +91,22 @@ export const simulatorSets = {
     share: [0.2, 0.85],
     seed: 60_221_408,
   },
+  fifth: {
+    title: 'Fifth: decks and listeners that nothing was chosen by',
+    cells: fifthDamages.flatMap((damage) =>
+      fifthCrews.map((team) => ({
+        damage,
+        team,
+        made: (share: number, random: RandomStream) => fifth(damage, team, share, random),
+      })),
+    ),
+    share: [0.18, 0.9],
+    seed: 27_182_818,
+  },
 } as const satisfies Readonly<Record<string, SimulatorSet>>;
 
 export type SetName = keyof typeof simulatorSets;
-export const setNames: readonly SetName[] = ['tuned', 'held', 'unseen', 'fourth'];
+export const setNames: readonly SetName[] = ['tuned', 'held', 'unseen', 'fourth', 'fifth'];
 
 /** Of each cell the deck of this number, with so many readings. */
 export const settingsOf = (set: SetName, count: number, deck: number): readonly Setting[] => {
