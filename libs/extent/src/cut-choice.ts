@@ -154,7 +154,7 @@ function triedAt(probability: number, request: ExtentRequest, panel: Region, map
     };
   const rules = { ...rulesOf({ ...request, zones: [] }), cutMarginMm: request.method?.cutMarginMm ?? 0 };
   const taperWidthMm = rules.taperRatio * (request.outerSkin?.thicknessMm ?? USUAL_SKIN_MM);
-  const { groups } = layoutOf(zones, panel, request.panel, { rules, taperWidthMm });
+  const { groups } = layoutOf([{ region: zones }], panel, request.panel, { rules, taperWidthMm });
   const opened = union(...groups.map(({ shape }) => shape.region));
   const reamed = difference(union(...groups.map(({ seeds }) => seeds)), opened);
   const hours = groups.reduce((sum, { shape }) => sum + shape.hours, 0);

@@ -1,9 +1,19 @@
-import { intersection, offset, regionOf, ringsOf, simplifyRing, type Region } from '#lib/geometry';
+import {
+  intersection,
+  offset,
+  regionOf,
+  ringsOf,
+  simplifyRing,
+  type Polygon,
+  type Region,
+} from '#lib/geometry';
 import { finding, type Finding } from './finding.js';
 
 export interface ZoneOnPanel {
   readonly id: string;
   readonly region: Region;
+  /** The numbers given, where the zone is planned as it was drawn: clipping rounds them as the deck happens to lie. */
+  readonly drawn?: Polygon;
 }
 
 /**

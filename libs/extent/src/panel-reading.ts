@@ -141,7 +141,7 @@ function zoneFrom(zone: ZoneShape, panel: Region, at: string): Outcome<ZoneRead>
     if (areaMm2(inside) < LEAST_INSIDE_MM2)
       return refusal(problem('outside-panel', `${at}/outline`, { outsideM2 }));
     return success({
-      zone: { id: zone.id, region: inside },
+      zone: { id: zone.id, region: inside, drawn: { outer, holes } },
       findings:
         outsideMm2 > LEAST_OUTSIDE_MM2 ? [clipped(zone.id, outsideM2, outsideMm2 / areaMm2(drawn))] : [],
     });

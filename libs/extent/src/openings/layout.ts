@@ -6,11 +6,20 @@ import {
   regionOf,
   simplifyRing,
   union,
+  type Polygon,
   type Region,
 } from '#lib/geometry';
 import { groundOf, type DeckUnderCut, type Ground } from './ground.js';
 import { groupFor, joined, type OpeningGroup } from './merge.js';
-import { ownFrameOf, regionBack, regionInto, supportsInto, type OwnFrame } from './own-frame.js';
+import {
+  asDrawn,
+  drawnInto,
+  ownFrameOf,
+  regionBack,
+  regionInto,
+  supportsInto,
+  type OwnFrame,
+} from './own-frame.js';
 import { reachUnder } from './reach.js';
 import type { PanelShape, SupportShape } from './request.js';
 import type { Rules } from './rules.js';
@@ -39,13 +48,20 @@ interface Sizes {
   readonly taperWidthMm: number;
 }
 
+/** Bad core on the panel, and the numbers it was drawn by where somebody drew it. */
+export interface BadCore {
+  readonly region: Region;
+  readonly drawn?: Polygon;
+}
+
 /** Designed in the deck's own frame and put back, so that a deck that is mirrored, turned or moved gets the same cuts. */
-export function layoutOf(bad: Region, panel: Region, shape: PanelShape, sizes: Sizes): Layout {
+export function layoutOf(zones: readonly BadCore[], panel: Region, shape: PanelShape, sizes: Sizes): Layout {
   const supports = shape.supports ?? [];
-  const frame = ownFrameOf({ panel, bad, supports });
+  const frame = ownFrameOf({ panel: asDrawn(panel, shape), bad: allBad(zones), supports });
+  const panelThere = drawnInto({ outer: shape.outline, holes: shape.holes ?? [] }, frame);
   const { ground, groups, unopened } = designed(
-    regionInto(bad, frame),
-    regionInto(panel, frame),
+    union(...zones.map((zone) => zoneInto(zone, panelThere, frame))),
+    panelThere,
     supportsInto(supports, frame),
     sizes,
   );
@@ -56,6 +72,10 @@ export function layoutOf(bad: Region, panel: Region, shape: PanelShape, sizes: S
     unopened: unopened.map((region) => regionBack(region, frame)),
   };
 }
+
+/** What was drawn is clipped there again, because clipping before would have rounded it as the deck lies. */
+const zoneInto = ({ region, drawn }: BadCore, panelThere: Region, frame: OwnFrame): Region =>
+  drawn === undefined ? regionInto(region, frame) : intersection(drawnInto(drawn, frame), panelThere);
 
 const groupBack = (group: OpeningGroup, frame: OwnFrame): OpeningGroup => ({
   ...group,
@@ -117,5 +137,4 @@ const withFewCorners = (region: Region): Region =>
     )
     .filter((polygon) => areaMm2([polygon]) > 0);
 
-export const allBad = (zones: readonly { readonly region: Region }[]): Region =>
-  union(...zones.map(({ region }) => region));
+const allBad = (zones: readonly BadCore[]): Region => union(...zones.map(({ region }) => region));

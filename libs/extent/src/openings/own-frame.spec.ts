@@ -13,7 +13,7 @@ import {
 } from '#lib/geometry';
 import { randomStream, type RandomStream } from '#lib/kernel';
 import { planOpenings, type OpeningPlan, type OpeningRequest } from '../index.js';
-import { ownFrameOf, regionInto, type DeckGeometry } from './own-frame.js';
+import { asDrawn, drawnInto, ownFrameOf, regionInto, type DeckGeometry } from './own-frame.js';
 
 /** A quadrangle with a hatch or without, and damage of some corners on it. */
 function deckByLot(random: RandomStream): Pick<OpeningRequest, 'panel' | 'zones'> {
@@ -74,6 +74,23 @@ test('1,000 decks stand on the same place of their own frame when they are mirro
     const apart = areaMm2(difference(one, other)) + areaMm2(difference(other, one));
     // Twice a hundredth of a millimetre along the edge.
     expect(apart).toBeLessThan(40);
+  }
+});
+
+test('what is drawn stands on the very same hundredths in the frame of a deck that is turned', () => {
+  const random = randomStream(27);
+  for (let deck = 0; deck < 300; deck += 1) {
+    const request = deckByLot(random);
+    const [one, other] = [request, deckAstray(request)].map(({ panel, zones }) => {
+      const given = { outer: panel.outline, holes: panel.holes ?? [] };
+      const frame = ownFrameOf({
+        panel: asDrawn(regionOf(given.outer, given.holes), panel),
+        bad: regionOf(zones[0].outline),
+        supports: [],
+      });
+      return [given, { outer: zones[0].outline, holes: [] }].map((drawn) => drawnInto(drawn, frame));
+    });
+    expect(other).toEqual(one);
   }
 });
 

@@ -2,14 +2,16 @@ import {
   edgesOf,
   fromLeast,
   principalAxisRad,
+  regionOf,
   ringsOf,
   union,
   type Point,
+  type Polygon,
   type Region,
   type Ring,
 } from '#lib/geometry';
 import { leaningMost, type Moment } from '../leaning.js';
-import type { SupportShape } from './request.js';
+import type { PanelShape, SupportShape } from './request.js';
 
 /**
  * Where a deck is planned: along its own longest edge and in its own handedness. Port and starboard of one boat stand on the
@@ -130,6 +132,18 @@ const fromAxes = ([x, y]: Point, { origin, along, across }: Axes): Point => [
   origin[1] + x * along[1] + y * across[1],
 ];
 
+/** The kernel of clipping counts in these. */
+const keyOf = ([x, y]: Point): string => `${Math.round(x * 1000)} ${Math.round(y * 1000)}`;
+
+/**
+ * The panel with the corners it was given: those of a region are rounded to micrometres along the axes of the record, which is
+ * another rounding for a deck that is turned, and enough to break a tie the other way.
+ */
+export function asDrawn(panel: Region, { outline, holes = [] }: PanelShape): Region {
+  const given = new Map([outline, ...holes].flat().map((corner) => [keyOf(corner), corner]));
+  return mapped(panel, (corner) => given.get(keyOf(corner)) ?? corner, false);
+}
+
 /** Finer than a pencil, coarser than the rounding that reading a turned deck leaves. */
 const INTO_MM = 0.01;
 
@@ -139,6 +153,16 @@ const BACK_MM = 0.001;
 /** A region in the frame, its corners on hundredths of a millimetre, so that a turned deck has the very same ones. */
 export const regionInto = (region: Region, frame: OwnFrame): Region =>
   union(mapped(region, (point) => onGrid(frame.into(point), INTO_MM), frame.isMirrored));
+
+/** A shape as it was drawn, straight into the frame. */
+export const drawnInto = ({ outer, holes }: Polygon, frame: OwnFrame): Region =>
+  regionOf(
+    ringInto(outer, frame),
+    holes.map((hole) => ringInto(hole, frame)),
+  );
+
+const ringInto = (ring: Ring, frame: OwnFrame): Ring =>
+  ring.map((point) => onGrid(frame.into(point), INTO_MM));
 
 export const regionBack = (region: Region, frame: OwnFrame): Region =>
   mapped(region, (point) => pointBack(point, frame), frame.isMirrored);

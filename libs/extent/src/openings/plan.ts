@@ -18,7 +18,7 @@ import { cornerRadii, shapeOf, type CutShape } from './cut-shape.js';
 import { depthOf, taperFigure, type CutDepth } from './depth.js';
 import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
 import type { DeckUnderCut } from './ground.js';
-import { allBad, ARC_MM, layoutOf, type Layout } from './layout.js';
+import { ARC_MM, layoutOf, type Layout } from './layout.js';
 import { markingOut, type MarkingOut } from './marking-out.js';
 import { gapBetween, type Join, type OpeningGroup } from './merge.js';
 import { longAxisIn, type OwnFrame } from './own-frame.js';
@@ -143,7 +143,7 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
   const rules = rulesOf(request);
   const figures = ruleFigures(request);
   const taper = taperFigure(request, rules, figures);
-  const layout = layoutOf(allBad(read.zones), read.panel, request.panel, {
+  const layout = layoutOf(read.zones, read.panel, request.panel, {
     rules,
     taperWidthMm: taper.value,
   });
