@@ -37,7 +37,6 @@ interface Family {
   readonly evenX: Parity;
   readonly evenY: Parity;
   readonly index: FamilyIndex;
-  readonly factor: Factor;
   /** Answers to a unit moment shape on each pair of edges, by side and degree. */
   readonly answers: ReadonlyMap<string, EdgeAnswer>;
 }
@@ -272,8 +271,7 @@ function familyOf(model: Model, evenX: Parity, evenY: Parity): Family {
   addDeflection(model, index, add);
   addSlopeX(model, index, add);
   addSlopeY(model, index, add);
-  const factor = factorOf(matrix, index.size);
-  return { evenX, evenY, index, factor, answers: answersOf(model, index, factor) };
+  return { evenX, evenY, index, answers: answersOf(model, index, factorOf(matrix, index.size)) };
 }
 
 type Adder = (row: number, column: number, value: number) => void;

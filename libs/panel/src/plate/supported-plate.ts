@@ -50,50 +50,55 @@ export interface SupportedPlate {
  * Worked: test/reference/cases/panel-plates.ts
  */
 export function supportedPlate(stiffness: PlateStiffness, size: Rectangle): SupportedPlate {
-  const straight = harmonicBank(stiffness, size.widthYMm);
-  const turned = harmonicBank(turnedStiffness(stiffness), size.lengthXMm);
+  const bothWays = waysOf(stiffness, size);
   const ratio = (stiffness.d22 / stiffness.d11) ** 0.25;
   const at = (load: RectangularLoad, spot: Spot): SeriesFields => {
     const rateAlongX = (clearance(spot.xMm, load.x1Mm, load.x2Mm) / size.widthYMm) * ratio;
     const rateAlongY = clearance(spot.yMm, load.y1Mm, load.y2Mm) / (size.lengthXMm * ratio);
-    if (rateAlongX >= rateAlongY) return seriesAt({ stiffness, size, bank: straight, load }, spot);
-    const answer = seriesAt(
-      {
-        stiffness: turnedStiffness(stiffness),
-        size: turnedRectangle(size),
-        bank: turned,
-        load: turnedLoad(load),
-      },
-      turnedSpot(spot),
-    );
+    const { straight, turned } = bothWays(load);
+    if (rateAlongX >= rateAlongY) return seriesAt(straight, spot);
+    const answer = seriesAt(turned, turnedSpot(spot));
     return { ...answer, fields: turnedFields(answer.fields) };
   };
   const edgeRotation = (load: RectangularLoad, edge: PlateEdge, waves: number): Float64Array =>
     edge === 'xStart' || edge === 'xEnd'
-      ? rotationWaves({ stiffness, size, bank: straight, load }, edge === 'xEnd', waves)
-      : rotationWaves(
-          {
-            stiffness: turnedStiffness(stiffness),
-            size: turnedRectangle(size),
-            bank: turned,
-            load: turnedLoad(load),
-          },
-          edge === 'yEnd',
-          waves,
-        );
+      ? rotationWaves(bothWays(load).straight, edge === 'xEnd', waves)
+      : rotationWaves(bothWays(load).turned, edge === 'yEnd', waves);
   return { stiffness, size, at, edgeRotation };
 }
 
+interface Ways {
+  readonly straight: Series;
+  readonly turned: Series;
+}
+
+/** The series of a load with the closed form along x, and along y: kept, because many spots are asked of one load. */
+function waysOf(stiffness: PlateStiffness, size: Rectangle): (load: RectangularLoad) => Ways {
+  const straight = { stiffness, size, bank: harmonicBank(stiffness, size.widthYMm) };
+  const across = turnedStiffness(stiffness);
+  const turned = {
+    stiffness: across,
+    size: turnedRectangle(size),
+    bank: harmonicBank(across, size.lengthXMm),
+  };
+  const known = new WeakMap<RectangularLoad, Ways>();
+  return (load) => {
+    const ways = known.get(load) ?? {
+      straight: { ...straight, load, brought: new Map() },
+      turned: { ...turned, load: turnedLoad(load), brought: new Map() },
+    };
+    known.set(load, ways);
+    return ways;
+  };
+}
+
 /** The rotation about the edge x = 0 or x = span; the local strip does not turn that way. */
-function rotationWaves({ size, bank, load }: Series, isEnd: boolean, waves: number): Float64Array {
-  const wave = newWaveAnswer();
-  const brought = new Float64Array(FIELD_COUNT);
-  const where = { span: size.lengthXMm, from: load.x1Mm, to: load.x2Mm, at: isEnd ? size.lengthXMm : 0 };
+function rotationWaves(series: Series, isEnd: boolean, waves: number): Float64Array {
+  const { size, load } = series;
+  const broughtBy = harmonicsAt(series, isEnd ? size.lengthXMm : 0);
   const amplitudes = new Float64Array(waves);
-  for (let n = 1; n <= waves; n += 1) {
-    alongTheWave(bank(n), where, brought, wave);
-    amplitudes[n - 1] = brought[SLOPE_X] * harmonicPressure(load, size.widthYMm, n);
-  }
+  for (let n = 1; n <= waves; n += 1)
+    amplitudes[n - 1] = broughtBy(n)[SLOPE_X] * harmonicPressure(load, size.widthYMm, n);
   return amplitudes;
 }
 
@@ -115,27 +120,37 @@ interface Series {
   readonly size: Rectangle;
   readonly bank: HarmonicBank;
   readonly load: RectangularLoad;
+  /** What each harmonic brings at a place along x, first harmonic first: spots in one column share it. */
+  readonly brought: Map<number, Float64Array[]>;
 }
 
-function seriesAt({ stiffness, size, bank, load }: Series, spot: Spot): SeriesFields {
+function harmonicsAt({ size, bank, load, brought }: Series, at: number): (n: number) => Float64Array {
+  const wave = newWaveAnswer();
+  const where = { span: size.lengthXMm, from: load.x1Mm, to: load.x2Mm, at };
+  const known = brought.get(at) ?? [];
+  brought.set(at, known);
+  return (n) => {
+    while (known.length < n) known.push(alongTheWave(bank(known.length + 1), where, wave));
+    return known[n - 1];
+  };
+}
+
+function seriesAt(series: Series, spot: Spot): SeriesFields {
+  const { stiffness, size, bank, load } = series;
   const strip = localStrip(stiffness, size, load, spot);
   const running: Running = {
     total: new Float64Array(FIELD_COUNT),
     scale: new Float64Array(FIELD_COUNT),
+    last: new Float64Array(FIELD_COUNT),
     base: [strip.w, strip.mx, strip.my, strip.qy],
   };
-  const wave = newWaveAnswer();
-  const brought = new Float64Array(FIELD_COUNT);
-  const where = { span: size.lengthXMm, from: load.x1Mm, to: load.x2Mm, at: spot.xMm };
+  const broughtBy = harmonicsAt(series, spot.xMm);
   const envelopes: number[] = [];
   let n = 0;
   while (n < MOST_HARMONICS && !isSettled(envelopes)) {
     n += 1;
-    const harmonic = bank(n);
-    alongTheWave(harmonic, where, brought, wave);
-    envelopes.push(
-      accumulate(running, brought, harmonicPressure(load, size.widthYMm, n), harmonic.beta * spot.yMm),
-    );
+    const pressure = harmonicPressure(load, size.widthYMm, n);
+    envelopes.push(accumulate(running, broughtBy(n), pressure, bank(n).beta * spot.yMm));
   }
   return { fields: addFields(strip, fieldsOf(running.total)), truncation: tailOf(envelopes), harmonics: n };
 }
@@ -163,6 +178,8 @@ const harmonicPressure = ({ pressureMPa, y1Mm, y2Mm }: RectangularLoad, width: n
 interface Running {
   readonly total: Float64Array;
   readonly scale: Float64Array;
+  /** Sizes of what the last harmonic brought. */
+  readonly last: Float64Array;
   /** The local strip's deflection, both moments and shear. */
   readonly base: readonly [number, number, number, number];
 }
@@ -172,7 +189,7 @@ const goesWithCosine = [false, false, false, true, false, true, false, true] as 
 
 /** Adds one harmonic and returns the size of what it brought, relative to the sums so far. */
 function accumulate(
-  { total, scale, base }: Running,
+  { total, scale, last, base }: Running,
   brought: Float64Array,
   amplitude: number,
   phase: number,
@@ -182,18 +199,18 @@ function accumulate(
   for (let field = 0; field < FIELD_COUNT; field += 1) {
     const part = amplitude * brought[field];
     total[field] += part * (goesWithCosine[field] ? cosine : sine);
-    brought[field] = Math.abs(part);
-    scale[field] += brought[field];
+    last[field] = Math.abs(part);
+    scale[field] += last[field];
   }
-  const deflection = brought[0] / sizeToJudgeBy(Math.abs(base[0] + total[0]), Math.abs(base[0]) + scale[0]);
+  const deflection = last[0] / sizeToJudgeBy(Math.abs(base[0] + total[0]), Math.abs(base[0]) + scale[0]);
   const moment =
-    Math.max(brought[1], brought[2], brought[3]) /
+    Math.max(last[1], last[2], last[3]) /
     sizeToJudgeBy(
       Math.max(Math.abs(base[1] + total[1]), Math.abs(base[2] + total[2]), Math.abs(total[3])),
       Math.abs(base[2]) + scale[1] + scale[2] + scale[3],
     );
   const shear =
-    Math.max(brought[4], brought[5]) /
+    Math.max(last[4], last[5]) /
     sizeToJudgeBy(
       Math.max(Math.abs(total[4]), Math.abs(base[3] + total[5])),
       Math.abs(base[3]) + scale[4] + scale[5],
@@ -254,10 +271,9 @@ const goesWithSlope = [false, false, false, true, true, false, true, false] as c
 function alongTheWave(
   { roots, waves, residues }: Harmonic,
   where: LoadedSpan,
-  into: Float64Array,
   wave: WaveAnswer,
-): void {
-  into.fill(0);
+): Float64Array {
+  const into = new Float64Array(FIELD_COUNT);
   for (let k = 0; k < 3; k += 1) {
     const sRe = roots[2 * k];
     const sIm = roots[2 * k + 1];
@@ -274,4 +290,5 @@ function alongTheWave(
         : residues[at] * valueRe - residues[at + 1] * valueIm;
     }
   }
+  return into;
 }
