@@ -24,7 +24,7 @@ const database = process.env.BENCH_DATABASE_URL;
 const service = await runService({
   DATA_DIR: folder,
   FIRST_KEY: TEST_KEY,
-  LOG_LEVEL: 'warn',
+  LOG_LEVEL: 'info',
   DATABASE_URL: database ?? '',
 });
 const document = JSON.parse(readFileSync('test/contract/openapi.json', 'utf8')) as OpenAPIObject;

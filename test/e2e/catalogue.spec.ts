@@ -383,6 +383,17 @@ describe('keys, roles and organisations', () => {
     expect((await service.post('/v1/editions', { code: 'ours' }, stranger.header)).status).toBe(201);
   });
 
+  test('whoever makes organisations also renames the own one', async () => {
+    const [{ id }] = (await service.get('/v1/organisations')).body.items;
+    const at = `/v1/organisations/${id as string}`;
+    const headers = {
+      'content-type': 'application/merge-patch+json',
+      'if-match': (await service.get(at)).headers.get('etag') ?? '',
+    };
+    const renamed = await service.send('PATCH', at, { name: 'Our yard' }, headers);
+    expect([renamed.status, renamed.body.name]).toEqual([200, 'Our yard']);
+  });
+
   test('an organisation is renamed under If-Match and a null name refused', async () => {
     const made = await service.post('/v1/organisations', { name: 'Yard' });
     const headers = {

@@ -77,7 +77,7 @@ export class AccessService {
     patch: unknown,
     check: VersionCheck,
   ): Promise<OrganisationRow> {
-    return this.amongOrganisations(caller, async (tx) => {
+    return this.onOrganisation(caller, id, async (tx) => {
       const before = await organisationIn(tx, id);
       check(before.version);
       const { name } = checkedAs(NewOrganisationDto, mergePatched({ name: before.name }, patch));
@@ -243,6 +243,13 @@ export class AccessService {
   }
 
   /** A platform-operator sees all organisations, and everybody else their own. */
+  /** Of the own one also an operator writes as its member: the deed stands in the history of that organisation. */
+  private onOrganisation<T>(caller: Caller, id: string, work: (tx: Transaction) => Promise<T>): Promise<T> {
+    return caller.organisationId === id
+      ? this.database.inOrganisation(id, work)
+      : this.amongOrganisations(caller, work);
+  }
+
   private amongOrganisations<T>(caller: Caller, work: (tx: Transaction) => Promise<T>): Promise<T> {
     return may(caller, 'organisations:make')
       ? this.database.asOperator(work)
