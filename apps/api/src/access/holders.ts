@@ -1,6 +1,6 @@
 import { HttpProblem } from '../edge/problems.js';
 import { Defect, problem } from '#lib/kernel';
-import type { Transaction } from '../persistence/database.js';
+import type { Database, Transaction } from '../persistence/database.js';
 import { newKey } from './key-text.js';
 import type { Caller, PageLimits } from './roles.js';
 import { SecretsRepository } from './secrets.repository.js';
@@ -101,12 +101,15 @@ export async function admittedRevision(tx: Transaction, { kind, secretHash }: Ca
  * @throws {HttpProblem} unprocessable, when the record names another
  */
 export async function referenceFor(
-  tx: Transaction,
-  { kind, secretHash }: Caller,
+  database: Database,
+  { kind, secretHash, organisationId }: Caller,
   given: string | undefined,
 ): Promise<string | undefined> {
   if (kind !== 'holder') return given;
-  const fixed = (await SecretsRepository.in(tx).findLiving(secretHash ?? ''))?.reference ?? undefined;
+  const secret = await database.inOrganisation(organisationId, (tx) =>
+    SecretsRepository.in(tx).findLiving(secretHash ?? ''),
+  );
+  const fixed = secret?.reference ?? undefined;
   if (fixed === undefined || given === undefined || given === fixed) return fixed ?? given;
   throw new HttpProblem('unprocessable', {
     detail: 'The reference is fixed by the shop.',

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { Defect } from '#lib/kernel';
 import { findCurrency, type MoneyJson } from '#lib/money';
 import type { DefectRecord } from '#lib/estimate';
@@ -44,7 +43,7 @@ export function rowOf(
     engineVersion: provenance.engineVersion,
     edition: provenance.edition,
     catalogueHash: provenance.catalogueHash,
-    inputHash: hashOf(record),
+    inputHash: made.inputHash,
     currency: totals.currency,
     netAmount: totals.net.amount,
     taxAmount: totals.tax.amount,
@@ -109,20 +108,4 @@ export function moneyOf(amount: string, code: string): MoneyJson {
     amount: minorDigits === 0 ? whole : `${whole}.${part.padEnd(minorDigits, '0').slice(0, minorDigits)}`,
     currency: code,
   };
-}
-
-/** The same for the same content, in whatever order its members came. */
-export const hashOf = (content: unknown): string =>
-  createHash('sha256')
-    .update(JSON.stringify(ordered(content)))
-    .digest('hex');
-
-function ordered(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(ordered);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, part]) => [key, ordered(part)]),
-  );
 }

@@ -57,23 +57,26 @@ export class EstimatesRepository {
     return new EstimatesRepository(tx);
   }
 
-  /** Returns the moment at which the database wrote it. */
-  async add(row: NewEstimateRow): Promise<Date> {
-    const { resultJson, derivations, ...columns } = row;
-    const { raw } = await this.tx
-      .createQueryBuilder()
-      .insert()
-      .into(EstimateRow)
-      .values({
-        ...columns,
-        derivations: derivations === null ? null : Buffer.from(derivations),
-        result: () => ':resultJson::json',
-      })
-      .setParameters({ resultJson })
-      .returning('created_at')
-      .updateEntity(false)
-      .execute();
-    const [{ created_at: createdAt }]: readonly { readonly created_at: Date }[] = raw;
+  /**
+   * Returns the moment at which the database wrote it. A statement of its own: the document is a fifth of a megabyte of text,
+   * and a builder of queries reads it through and copies it on the thread that answers everybody.
+   */
+  async add({ resultJson, input, derivations, ...columns }: NewEstimateRow): Promise<Date> {
+    const values: Readonly<Record<string, unknown>> = {
+      ...columns,
+      input: JSON.stringify(input),
+      result: resultJson,
+      derivations: derivations === null ? null : Buffer.from(derivations),
+    };
+    const known = this.tx.connection
+      .getMetadata(EstimateRow)
+      .columns.filter(({ propertyName }) => propertyName in values);
+    const names = known.map(({ databaseName }) => `"${databaseName}"`).join(', ');
+    const places = known.map((_, index) => `$${index + 1}`).join(', ');
+    const [{ created_at: createdAt }] = await this.tx.query<readonly { readonly created_at: Date }[]>(
+      `INSERT INTO estimate (${names}) VALUES (${places}) RETURNING created_at`,
+      known.map(({ propertyName }) => values[propertyName]),
+    );
     return createdAt;
   }
 

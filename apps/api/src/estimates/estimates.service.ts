@@ -20,9 +20,10 @@ import { idOfCursor, pageOf } from '../persistence/cursor.js';
 import { isId, newId } from '../persistence/ids.js';
 import { derivationOf } from './derivation-graph.js';
 import { engineVersion } from '../settings/engine-version.js';
+import { hashOf } from './content-hash.js';
 import { Engine } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
-import { hashOf, moneyOf, rowOf, summaryOfRow, type NewEstimateRow } from './estimate.mapper.js';
+import { moneyOf, rowOf, summaryOfRow, type NewEstimateRow } from './estimate.mapper.js';
 import { EstimatesRepository, type RecordedRow, type WrittenRow } from './estimates.repository.js';
 import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
@@ -267,9 +268,7 @@ export class EstimatesService {
   private async planOfNew(order: EstimateOrder): Promise<Plan> {
     const { caller, record, idempotencyKey } = order;
     refuseGuessableKey(caller, idempotencyKey);
-    const reference = await this.database.inOrganisation(caller.organisationId, (tx) =>
-      referenceFor(tx, caller, record.reference),
-    );
+    const reference = await referenceFor(this.database, caller, record.reference);
     const named = reference === undefined ? record : { ...record, reference };
     return { caller, record: named, ...useOf(order, 'estimates', record) };
   }

@@ -3,6 +3,7 @@ import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
 import { keepToLimits } from '../edge/answer-limits.js';
 import { precise } from '../edge/precision.js';
+import { hashOf } from './content-hash.js';
 import { packedDerivations } from './derivation-graph.js';
 
 /** An order to a thread. */
@@ -19,6 +20,8 @@ export interface WrittenEstimate extends Pick<
   'title' | 'reference' | 'summary' | 'totals' | 'provenance'
 > {
   readonly resultJson: string;
+  /** SHA-256 of the record, with its members in order. */
+  readonly inputHash: string;
   /** See derivation-graph.ts; null where they were not wanted. */
   readonly derivations: Uint8Array | null;
 }
@@ -39,6 +42,7 @@ export const run = (
       totals: made.totals,
       provenance: made.provenance,
       resultJson: JSON.stringify(precise(made)),
+      inputHash: hashOf(record),
       derivations: isDerived ? packedDerivations(derivations) : null,
     };
   });
