@@ -1,6 +1,7 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
+import { permissionNames, rolesThatMay } from './access/roles.js';
 import { headersOf, headerText, LONGEST_FIELD } from './edge/endpoint.js';
 import { eventTypes, type EventType } from './events/service-event.js';
 import { idempotencyHeader } from './idempotency/idempotency-header.js';
@@ -32,9 +33,14 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   inModernForm(document);
   nameParts(document);
   Object.assign(document.info, { license });
+  Object.assign(document, { 'x-permissions': rolesByPermission() });
   shareEqualParts(document, operationsOf(document));
   return document;
 }
+
+/** Which roles can have the permission that an operation names under `x-permission`. */
+const rolesByPermission = (): Node =>
+  Object.fromEntries(permissionNames.map((permission) => [permission, [...rolesThatMay(permission)]]));
 
 /** The question of a licence is the owner's; until it is answered the document says so. */
 const license = { name: 'No licence is granted yet', identifier: 'LicenseRef-none-granted' };

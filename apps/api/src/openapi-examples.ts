@@ -7,7 +7,7 @@ type Node = Record<string, unknown>;
 
 const JSON_TYPE = 'application/json';
 
-/** An example of more characters is shown once for all operations that answer in the same shape. */
+/** An example of more characters is shown once for all operations that answer in the same shape; sheets share none. */
 const LONG = 3000;
 
 /** An example and the media types that show it. */
@@ -76,7 +76,7 @@ function sheetIn(holder: unknown): readonly Node[] {
 function note(shown: Map<string, Shown>, { value, name }: Omit<Shown, 'media'>, media: Node): void {
   if (value === undefined || 'example' in media) return;
   const text = JSON.stringify(value);
-  const key = text.length > LONG ? JSON.stringify(media.schema) : text;
+  const key = text.length > LONG && typeof value === 'object' ? JSON.stringify(media.schema) : text;
   const known = shown.get(key) ?? { value, name, media: [] };
   known.media.push(media);
   shown.set(key, known);

@@ -76,9 +76,10 @@ function replace(
     return;
   }
   countOnlyWholes(part, member);
-  const called = calledBy(part) ?? name;
+  const own = calledBy(part);
+  const called = own ?? name;
   nameInside(part, called, naming);
-  if (isUnnamed(part)) Object.assign(holder, { [key]: referenceTo(part, called, naming) });
+  if (own !== undefined || isUnnamed(part)) Object.assign(holder, { [key]: referenceTo(part, called, naming) });
 }
 
 /** Objects with members of their own, and unions of objects. */

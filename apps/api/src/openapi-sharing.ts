@@ -15,7 +15,7 @@ interface Use {
 
 /**
  * Says once, under `components`, what several operations say alike: headers first, because answers hold them, then
- * refusals and parameters. Of two parts that would share a name the one used more often gets it; the other stays inline.
+ * answers that hold nothing or refuse, and parameters. Of two parts that would share a name the one used more often gets it; the other stays inline.
  */
 export function shareEqualParts(document: OpenAPIObject, operations: readonly Node[]): void {
   const answers = operations.flatMap((operation) => entriesOf(operation.responses));
@@ -24,7 +24,7 @@ export function shareEqualParts(document: OpenAPIObject, operations: readonly No
     'headers',
     answers.flatMap(({ part }) => entriesOf(part.headers)),
   );
-  share(document, 'responses', answers.flatMap(refusalUse));
+  share(document, 'responses', [...answers.flatMap(refusalUse), ...answers.flatMap(emptyUse)]);
   share(document, 'parameters', operations.flatMap(parameterUses));
 }
 
@@ -60,6 +60,14 @@ const entriesOf = (holder: unknown): readonly Use[] =>
         isRecord(part) ? [{ holder, key, part, name: key }] : [],
       )
     : [];
+
+const emptyAnswers: Readonly<Record<string, string>> = { '204': 'Done', '304': 'NotModified' };
+
+/** Answers without a body are named by their status. */
+function emptyUse(use: Use): readonly Use[] {
+  const isEmpty = typeof use.key === 'string' && use.key in emptyAnswers && use.part.content === undefined;
+  return isEmpty ? [{ ...use, name: emptyAnswers[use.key] }] : [];
+}
 
 /** Refusals are named by their kind of problem. */
 function refusalUse(use: Use): readonly Use[] {

@@ -49,9 +49,16 @@ export async function clientTypesOf(contract) {
 
 /** Without what is the same everywhere: a third of the file would be steps of four spaces, a tag, cookies, methods and header fields that nothing is said of. */
 function concise(text) {
-  return text
-    .replace(/^ *readonly (?:cookie|options|head|trace)\?: never;\n/gm, '')
-    .replace(/^ *headers: \{\n *readonly \[name: string\]: unknown;\n *\};\n/gm, '')
-    .replace(/^( *(?:\/\*)?\*\*? ?)@description /gm, '$1')
-    .replace(/^ +/gm, (indent) => ' '.repeat(Math.ceil(indent.length / 2)));
+  return (
+    text
+      .replace(/^ *readonly (?:cookie|options|head|trace)\?: never;\n/gm, '')
+      .replace(/^ *headers: \{\n *readonly \[name: string\]: unknown;\n *\};\n/gm, '')
+      .replace(/^( *(?:\/\*)?\*\*? ?)@description /gm, '$1')
+      .replace(/ \(enum property replaced by openapi-typescript\)/g, '')
+      // The union beside it says so already; a comment that then has one line is written as one.
+      .replace(/^ *\* @enum \{\w+\}\n/gm, '')
+      .replace(/^( *)\/\*\*\n *\* (.*)\n *\*\/$/gm, '$1/** $2 */')
+      .replace(/^ *\/\*\*\n *\*\/\n/gm, '')
+      .replace(/^ +/gm, (indent) => ' '.repeat(Math.ceil(indent.length / 2)))
+  );
 }

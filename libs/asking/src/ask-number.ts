@@ -15,7 +15,10 @@ export interface NumberAsked<U extends string, O> extends Wording {
 /** How a question is put to a person. */
 export interface Wording {
   readonly meaning: string;
+  /** Said in the place of the meaning. */
   readonly description?: string;
+  /** Said after the meaning, or after what is said in its place. */
+  readonly note?: string;
   /** As a caller may write it. */
   readonly example?: unknown;
 }

@@ -201,11 +201,12 @@ export function questionOf<T, O extends Maybe<T>>(
   asked: Wording & { readonly otherwise?: O },
   { form, accepts, faults }: Judged<T>,
 ): ValueQuestion<T, O> {
-  const { meaning, description, example } = asked;
+  const { meaning, description, note, example } = asked;
   const otherwise = otherwiseIn(asked);
   return {
     meaning,
     ...(description === undefined ? {} : { description }),
+    ...(note === undefined ? {} : { note }),
     ...(example === undefined ? {} : { example }),
     otherwise,
     form,

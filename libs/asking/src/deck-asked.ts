@@ -19,8 +19,7 @@ export const coreThicknessAsked = {
 export const cavityAsked = {
   unit: 'mm',
   meaning: 'cavity between the skins',
-  description:
-    'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
+  note: 'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
   range: { from: 1, upTo: 220 },
 } as const;
 

@@ -12,6 +12,7 @@ export interface Question<T = unknown, S = unknown, O = unknown> {
   readonly meaning: string;
   /** More than `meaning` says, for the reader of the contract. */
   readonly description?: string;
+  readonly note?: string;
   readonly example?: unknown;
   /** Absent: it must be answered. */
   readonly otherwise: O;

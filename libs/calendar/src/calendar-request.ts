@@ -99,7 +99,7 @@ export const calendarCrewQuestions = {
   }),
   presentH: ask({
     meaning: 'hours from coming to going',
-    description: 'So long cures and coats are watched over; absent: the length of the working day.',
+    note: 'So long cures and coats are watched over; absent: the length of the working day.',
     unit: 'h',
     range: { from: 1, upTo: 16 },
     otherwise: 'unknown',
@@ -135,13 +135,13 @@ const usualCycles = (value: number): Default => ({ value, because: 'the usual nu
 export const cyclesQuestions = {
   bedding: ask({
     meaning: 'turns in which core is bedded',
-    description: 'Each waits until the one before holds.',
+    note: 'Each waits until the one before holds.',
     ...cycles,
     otherwise: practice(1, 'core is bedded in one turn unless its plan says more'),
   }),
   laminating: ask({
     meaning: 'sessions in which plies are laid',
-    description: 'Plies of one session are laid wet on wet.',
+    note: 'Plies of one session are laid wet on wet.',
     ...cycles,
     otherwise: practice(1, 'plies are laid in one session unless the laminate says more'),
   }),
@@ -189,7 +189,11 @@ export const calendarQuestions = {
   }),
   drivers: askPart({ meaning: 'amounts of the job', of: driverAmountsQuestions }),
   flags: askPart({ meaning: 'kind of the job', of: operationFlagsQuestions }),
-  crew: askPart({ meaning: 'crew', of: calendarCrewQuestions }),
+  crew: askPart({
+    meaning: 'crew',
+    note: 'How many, how long a day, and on which days.',
+    of: calendarCrewQuestions,
+  }),
   cycles: askPart({
     meaning: 'how often work is repeated that waits in between',
     of: cyclesQuestions,
@@ -225,7 +229,7 @@ export const calendarQuestions = {
   edgeMoisturePercent: ask({
     ...coreMoistureAsked,
     meaning: 'moisture of the core at the edge',
-    description: 'Of the core that stays, at the edge: drying follows it. Absent: that of the core.',
+    note: 'Of the core that stays, at the edge: drying follows it. Absent: that of the core.',
   }),
   dryingCore: askWhich({
     meaning: 'what dries under the lip',
@@ -234,7 +238,7 @@ export const calendarQuestions = {
   }),
   isExtentAgreed: askWhether({
     meaning: 'whether the extent is agreed already',
-    description: 'The deck is opened and measured: the hold for re-measuring waits for nobody.',
+    note: 'The deck is opened and measured: the hold for re-measuring waits for nobody.',
     otherwise: 'unknown',
   }),
   customOperations: askList({

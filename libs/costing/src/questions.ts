@@ -70,7 +70,7 @@ export const linePackQuestions = {
 export const lineQuestions = {
   code: askText({
     meaning: 'code of the line',
-    description: 'Unique among the lines; a revision is compared by it.',
+    note: 'Unique among the lines; a revision is compared by it.',
     atMost: 120,
   }),
   section: askWhich({ meaning: 'where the line stands in the roll-up', choices: sections }),
@@ -78,12 +78,12 @@ export const lineQuestions = {
   stage: askText({ meaning: 'step of the job', atMost: 80, otherwise: 'unknown' }),
   partOrLabour: askWhich({
     meaning: 'part or labour',
-    description: 'Only parts depreciate; hire, yard charges and disposal count as labour.',
+    note: 'Only parts depreciate; hire, yard charges and disposal count as labour.',
     choices: partOrLabours,
   }),
   causeClass: askWhich({
     meaning: 'class of the cause',
-    description: 'What an insurer asks: sudden, there before, or upkeep.',
+    note: 'What an insurer asks: sudden, there before, or upkeep.',
     choices: causeClasses,
   }),
   netQuantity: ask({
@@ -129,8 +129,7 @@ export const lineQuestions = {
   }),
   atExtents: askList({
     meaning: 'what it comes to where more or less is found',
-    description:
-      'What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found.',
+    note: 'What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found.',
     least: 1,
     most: 20,
     of: atExtentQuestions,
@@ -139,7 +138,7 @@ export const lineQuestions = {
   depreciation: askDepreciation('Wear of the part, shown beside the amount, which it does not change.'),
   scope: askWhich({
     meaning: 'whether it is summed',
-    description: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
+    note: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
     choices: ['in', 'out'],
     otherwise: 'unknown',
   }),
@@ -187,7 +186,7 @@ export const riskQuestions = {
   samples: ask({
     unit: '1',
     meaning: 'draws of the simulation',
-    description: `A multiple of ten; absent: ${riskDefaults.samples}.`,
+    note: `A multiple of ten; absent: ${riskDefaults.samples}.`,
     range: { from: 100, upTo: 200_000 },
     isWhole: true,
     otherwise: 'unknown',
@@ -195,7 +194,7 @@ export const riskQuestions = {
   seed: ask({
     unit: '1',
     meaning: 'seed of the simulation',
-    description: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
+    note: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
     otherwise: 'unknown',
@@ -227,7 +226,7 @@ export const riskQuestions = {
 
 export const currencyAsked = {
   meaning: 'currency',
-  description: 'Every price is in it; nothing is converted. A code of ISO 4217.',
+  note: 'Every price is in it; nothing is converted. A code of ISO 4217.',
   choices: currencyCodes,
   example: 'EUR',
 } as const;
@@ -259,7 +258,7 @@ export const priceJobQuestions = {
   }),
   contingencyPercent: askDecimal({
     meaning: 'contingency, as a percentage',
-    description: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.',
+    note: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.',
     otherwise: 'unknown',
   }),
   contingencyAmount: askDecimal({ meaning: 'contingency, as an amount', otherwise: 'unknown' }),

@@ -36,7 +36,7 @@ export interface VariantValues {
   readonly massKg?: number;
   /** Highest demand over capacity with the variant. */
   readonly utilisation?: number;
-  /** From P10 to P90. */
+  /** What lies between P10 and P90 of the cost, without tax. */
   readonly spread?: MoneyJson;
 }
 

@@ -49,6 +49,7 @@ export const curePlanQuestions = {
   ...mixedByCodeQuestions,
   temperature: askPart({
     meaning: 'temperature',
+    note: 'How warm the deck is while the mix cures.',
     of: cureTemperatureQuestions,
   }),
   warmth: askPart({

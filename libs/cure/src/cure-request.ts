@@ -9,7 +9,7 @@ const deckRange = { unit: 'degC', range: { from: -40, upTo: 90 } } as const;
 export const cureTemperatureQuestions = {
   temperatureC: ask({
     meaning: 'temperature',
-    description: 'Steady; or dayC with nightC; or a forecast.',
+    note: 'Steady; or dayC with nightC; or a forecast.',
     ...deckRange,
     otherwise: 'unknown',
   }),
@@ -55,7 +55,7 @@ export const mixQuestions = {
   }),
   startAt: askText({
     meaning: 'moment at which the resin is mixed',
-    description: 'RFC 3339 with offset; each milestone then has its moment.',
+    note: 'RFC 3339 with offset; each milestone then has its moment.',
     atMost: 40,
     otherwise: 'unknown',
   }),

@@ -24,7 +24,7 @@ const whereAndHowSure = {
   at: askPlace({ meaning: 'where it was taken' }),
   isUnreliable: askWhether({
     meaning: 'whether it is doubtful',
-    description: 'Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful.',
+    note: 'Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful.',
     otherwise: 'unknown',
   }),
 };
@@ -51,9 +51,24 @@ export const readingQuestions = {
       range: { from: 0, upTo: 1000 },
       otherwise: 'unknown',
     }),
-    outerSkinMm: ask({ ...skinThicknessAsked, meaning: 'outer skin in the plug', otherwise: 'unknown' }),
-    innerSkinMm: ask({ ...skinThicknessAsked, meaning: 'inner skin in the plug', otherwise: 'unknown' }),
-    coreMm: ask({ ...coreThicknessAsked, meaning: 'core in the plug', otherwise: 'unknown' }),
+    outerSkinMm: ask({
+      ...skinThicknessAsked,
+      meaning: 'outer skin in the plug',
+      description: 'Thickness of the outer skin in the plug: mm, or text with a unit.',
+      otherwise: 'unknown',
+    }),
+    innerSkinMm: ask({
+      ...skinThicknessAsked,
+      meaning: 'inner skin in the plug',
+      description: 'Thickness of the inner skin in the plug: mm, or text with a unit.',
+      otherwise: 'unknown',
+    }),
+    coreMm: ask({
+      ...coreThicknessAsked,
+      meaning: 'core in the plug',
+      description: 'Thickness of the core in the plug: mm, or text with a unit.',
+      otherwise: 'unknown',
+    }),
   },
 };
 

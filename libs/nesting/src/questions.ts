@@ -25,7 +25,7 @@ export const searchQuestions = {
   seed: ask({
     unit: '1',
     meaning: 'seed of the search',
-    description: 'The same seed gives the same layout.',
+    note: 'The same seed gives the same layout.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
     otherwise: practice(1, 'any seed will do, as long as it is the same'),
@@ -40,7 +40,7 @@ export const searchQuestions = {
   timeLimitS: ask({
     unit: 's',
     meaning: 'time for the search',
-    description: 'After this time the best layout so far is the answer.',
+    note: 'After this time the best layout so far is the answer.',
     range: { from: 0.05, upTo: longestTimeLimitS },
     otherwise: practice(20, 'nobody waits longer for a drawing'),
   }),

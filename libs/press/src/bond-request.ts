@@ -19,7 +19,7 @@ export type PressMethod = (typeof pressMethods)[number] | 'jacks';
 export const pressedSkinQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
-    description: 'The skin that stays.',
+    note: 'The skin that stays.',
     unit: 'mm',
     range: { from: 0.3, upTo: 30 },
     example: 3,
@@ -45,7 +45,7 @@ export const pressedSkinQuestions = {
   }),
   isAirtight: askWhether({
     meaning: 'whether it is airtight',
-    description: 'Proven by a drop test; absent: not known, which refuses a bag.',
+    note: 'Proven by a drop test; absent: not known, which refuses a bag.',
     otherwise: 'unknown',
   }),
 };
@@ -80,7 +80,7 @@ export const pressedCamberQuestions = {
 export const weightsQuestions = {
   availableKg: ask({
     meaning: 'available',
-    description: 'At hand.',
+    description: 'Mass of the weights at hand.',
     unit: 'kg',
     range: { above: 0, upTo: 20_000 },
     otherwise: 'unknown',
@@ -249,7 +249,11 @@ export const bondPressureQuestions = {
     of: pressedCamberQuestions,
     otherwise: 'unknown',
   }),
-  innerSkin: askPart({ meaning: 'inner skin', of: pressedSkinQuestions }),
+  innerSkin: askPart({
+    meaning: 'inner skin',
+    note: 'What the pressing bears on.',
+    of: pressedSkinQuestions,
+  }),
   deadLoadKgPerM2: ask({
     meaning: 'core, bed and skin on the inner skin',
     unit: 'kg/m2',
@@ -270,16 +274,19 @@ export const bondPressureQuestions = {
   }),
   weights: askPart({
     meaning: 'weights',
+    note: 'What can be laid on the core.',
     of: weightsQuestions,
     otherwise: 'unknown',
   }),
   battens: askPart({
     meaning: 'battens',
+    note: 'Timber over the core, screwed down beside it.',
     of: battensQuestions,
     otherwise: 'unknown',
   }),
   vacuum: askPart({
     meaning: 'vacuum',
+    note: 'A bag over the core, its pump and its drop test.',
     of: vacuumQuestions,
     otherwise: 'unknown',
   }),

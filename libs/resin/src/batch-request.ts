@@ -8,14 +8,14 @@ export const batchQuestions = {
   ...demandQuestions,
   temperatureC: ask({
     meaning: 'temperature',
-    description: 'Air and resin where it is mixed.',
+    note: 'Air and resin where it is mixed.',
     unit: 'degC',
     range: { from: -20, upTo: 60 },
     example: 20,
   }),
   deckTemperatureC: ask({
     meaning: 'deck temperature',
-    description: 'The deck; absent: as the air.',
+    description: 'Temperature of the deck; absent: as the air.',
     unit: 'degC',
     range: { from: -20, upTo: 90 },
     otherwise: 'unknown',

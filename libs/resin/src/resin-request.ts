@@ -29,7 +29,7 @@ export const plyToWetQuestions = {
   }),
   arealMassGPerM2: ask({
     meaning: 'areal mass',
-    description: 'Dry fabric.',
+    note: 'Dry fabric.',
     unit: 'g/m2',
     range: { above: 0, upTo: 10_000 },
   }),
@@ -57,8 +57,7 @@ const wasteFraction = {
 export const resinStepQuestions = {
   step: askWhich({
     meaning: 'step',
-    description:
-      'Each kind has its own basis: films and beds take areaM2, sections lengthM and heightMm, scores areaM2 with spacing, width and depth, plies plies, potting holes.',
+    note: 'Each kind has its own basis: films and beds take areaM2, sections lengthM and heightMm, scores areaM2 with spacing, width and depth, plies plies, potting holes.',
     choices: stepCodes,
   }),
   title: askText({

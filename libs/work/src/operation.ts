@@ -8,20 +8,20 @@ const amount = { unit: '1', range: { from: 0, upTo: 100_000 }, otherwise: 'unkno
 
 /** Amount of each driver on this job; one left out is none of it. `job` is 1 unless it is given. */
 export const driverAmountsQuestions = {
-  'job': ask({ ...amount, meaning: 'the job itself', description: 'One job unless it is given.' }),
+  'job': ask({ ...amount, meaning: 'the job itself', note: 'One job unless it is given.' }),
   'day': ask({ ...amount, meaning: 'days on the job' }),
   'opened-m2': ask({ ...amount, meaning: 'opened area' }),
   'bared-m2': ask({
     ...amount,
     meaning: 'ground from which core comes out',
-    description: 'Absent: all that is opened.',
+    note: 'Absent: all that is opened.',
   }),
   'kept-core-m2': ask({ ...amount, meaning: 'sound core that stays in the opening' }),
-  'dried-m2': ask({ ...amount, meaning: 'ground that was wet', description: 'Absent: all that is bared.' }),
+  'dried-m2': ask({ ...amount, meaning: 'ground that was wet', note: 'Absent: all that is bared.' }),
   'cored-m2': ask({
     ...amount,
     meaning: 'ground that takes new core',
-    description: 'Absent: all that is bared.',
+    note: 'Absent: all that is bared.',
   }),
   'solid-l': ask({ ...amount, meaning: 'what is filled solid' }),
   'loose-skin-m2': ask({
@@ -48,7 +48,7 @@ export const driverAmountsQuestions = {
   'old-finish-m2': ask({
     ...amount,
     meaning: 'finished area beyond the fairing of the repair',
-    description: 'Where the old finish is sanded and skimmed; absent: all that is finished.',
+    note: 'Where the old finish is sanded and skimmed; absent: all that is finished.',
   }),
   'covering-m2': ask({ ...amount, meaning: 'covering bonded to the deck that comes off' }),
   'nonskid-m2': ask({ ...amount, meaning: 'area of non-skid' }),
@@ -72,7 +72,7 @@ export const driverAmountsQuestions = {
   'injected-place': ask({
     ...amount,
     meaning: 'places injected',
-    description: 'Absent: one where the skin is injected under, none elsewhere.',
+    note: 'Absent: one where the skin is injected under, none elsewhere.',
   }),
   'dry-hole': ask({ ...amount, meaning: 'holes drilled to dry the core' }),
   'dry-set-up': ask({ ...amount, meaning: 'set-ups of drying' }),
@@ -81,7 +81,7 @@ export const driverAmountsQuestions = {
   'slot-m': ask({
     ...amount,
     meaning: 'length of slot along a strip',
-    description: 'None where the core lies bare, as at a hatch whose frame is off.',
+    note: 'None where the core lies bare, as at a hatch whose frame is off.',
   }),
   'upstand-m': ask({ ...amount, meaning: 'length of upstand' }),
   'rail-m': ask({ ...amount, meaning: 'length of rail' }),

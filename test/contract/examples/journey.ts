@@ -1,3 +1,5 @@
+import { parse as parseSheet } from 'csv-parse/sync';
+import { stringify as stringifySheet } from 'csv-stringify/sync';
 import { isRecord } from '../../../apps/api/src/edge/record.js';
 import { leastRecord } from '../../../apps/api/src/inputs/least-record.js';
 import { endedOperation, TEST_KEY, type TestAnswer, type TestService } from '../../e2e/service.js';
@@ -284,9 +286,17 @@ async function onShelf(ask: Ask, shelf: (typeof SHELVES)[number], query: string)
   const csv = await ask(`GET ${at}`, { query, headers: { accept: 'text/csv' } });
   await ask(`POST ${at.replace('/v1/', '/v1/imports/')}`, {
     query,
-    body: csv.text,
+    body: rowOf(csv.text, copyOf(shelf)),
     headers: { 'content-type': 'text/csv' },
   });
+}
+
+/** One row of a sheet under those headings that it fills: of materials, every kind has columns of its own. */
+function rowOf(sheet: string, named: string): string {
+  const [headings, ...rows] = parseSheet(sheet);
+  const row = rows.filter((cells) => cells.includes(named))[0];
+  const filled = headings.map((_, at) => at).filter((at) => row[at] !== '');
+  return stringifySheet([headings, row].map((line) => filled.map((at) => line[at])));
 }
 
 /** A price list is shown with one of its packs. */

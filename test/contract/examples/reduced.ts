@@ -6,27 +6,36 @@ const [THINGS, PLAIN] = [1, 3];
 /** A derivation is shown down to here; below, the inputs of a figure are left out. */
 const DEEPEST_FIGURE = 1;
 
-/** An answer cut down to what shows its shape: of each list the first entries, of a tree of figures the top. */
-export function reduced(value: unknown, figures = 0): unknown {
-  if (Array.isArray(value)) {
-    const isPlain = value.every((item) => !isRecord(item));
-    return value.slice(0, isPlain ? PLAIN : THINGS).map((item) => reduced(item, figures));
-  }
-  if (!isRecord(value)) return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, part]) => [
-      key,
-      key === 'inputs' && isRecord(part) ? inputsOf(part, figures + 1) : reduced(part, figures),
-    ]),
-  );
-}
+/**
+ * An answer cut down to what shows its shape: of each list the first entries, of all trees of figures the first with its
+ * inputs. How a figure is derived is seen from one.
+ */
+export const reduced = (value: unknown): unknown => new Cut().value(value);
 
-const inputsOf = (inputs: Readonly<Record<string, unknown>>, figures: number): unknown =>
-  figures > DEEPEST_FIGURE
-    ? {}
-    : Object.fromEntries(
-        Object.entries(inputs).map(([symbol, figure]) => [symbol, reduced(figure, figures)]),
-      );
+class Cut {
+  private isDerivationShown = false;
+
+  value(value: unknown, figures = 0): unknown {
+    if (Array.isArray(value)) {
+      const isPlain = value.every((item) => !isRecord(item));
+      return value.slice(0, isPlain ? PLAIN : THINGS).map((item) => this.value(item, figures));
+    }
+    if (!isRecord(value)) return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, part]) => [
+        key,
+        key === 'inputs' && isRecord(part) ? this.inputs(part, figures + 1) : this.value(part, figures),
+      ]),
+    );
+  }
+
+  private inputs(inputs: Readonly<Record<string, unknown>>, figures: number): unknown {
+    if (figures > DEEPEST_FIGURE || this.isDerivationShown) return {};
+    const shown = Object.entries(inputs).map(([symbol, figure]) => [symbol, this.value(figure, figures)]);
+    this.isDerivationShown = true;
+    return Object.fromEntries(shown);
+  }
+}
 
 const DAY_MS = 86_400_000;
 

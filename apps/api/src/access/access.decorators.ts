@@ -2,7 +2,7 @@ import { applyDecorators, createParamDecorator, SetMetadata, type ExecutionConte
 import { ApiBearerAuth, ApiExtension } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { callerOf } from './caller.js';
-import { rolesThatMay, type Caller, type KeyKind, type Permission } from './roles.js';
+import type { Caller, KeyKind, Permission } from './roles.js';
 
 export const permissionKey = 'kingplank:permission';
 export const kindsKey = 'kingplank:kinds';
@@ -13,7 +13,6 @@ export const Needs = (permission: Permission): MethodDecorator & ClassDecorator 
     SetMetadata(permissionKey, permission),
     ApiBearerAuth('key'),
     ApiExtension('x-permission', permission),
-    ApiExtension('x-roles', [...rolesThatMay(permission)]),
   );
 
 /** Also pages may call: with a publishable key, or as the holder of one estimate's secret. */

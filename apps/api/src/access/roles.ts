@@ -44,6 +44,11 @@ export const permissions = {
   'organisations:make': ['platform-operator'],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 export type Permission = keyof typeof permissions;
+export const permissionNames: readonly Permission[] = Object.keys(permissions).filter(isPermission);
+
+function isPermission(name: string): name is Permission {
+  return name in permissions;
+}
 
 /** What an integrator can be given; keys and organisations stay with people. */
 export const scopes = [

@@ -106,7 +106,7 @@ function displaySchema(properties: Json, { schemas, owner }: Place): unknown {
   if (texts.length === 0) return undefined;
   return {
     type: 'object',
-    description: `Fields of ${owner} in US customary units, when \`Accept-Units: us\` was sent.`,
+    description: `Of ${owner}, in US customary units (\`Accept-Units: us\`).`,
     properties: Object.fromEntries(texts),
     additionalProperties: false,
   };

@@ -6,7 +6,7 @@ export interface LongOperation {
   readonly id: string;
   /** How far the operation has come. */
   readonly status: 'waiting' | 'running' | 'done' | 'failed';
-  /** RFC 3339 instants, as all others here. */
+  /** When the request was accepted (RFC 3339). */
   readonly createdAt: string;
   /** When work on it began (RFC 3339). */
   readonly startedAt?: string;

@@ -30,7 +30,7 @@ const sheetSide = { unit: 'mm', range: { above: 0, upTo: 10_000 } } as const;
 
 const form = {
   meaning: 'form of the sheet',
-  description: 'Plain, or scored so that it bends.',
+  note: 'Plain, or scored so that it bends.',
   choices: ['plain', 'scored'],
 } as const;
 
@@ -38,7 +38,7 @@ const form = {
 export const drawnOpeningQuestions = {
   label: askLabel({
     meaning: 'letter of the opening',
-    description: 'A, B, C ...; labels of pieces begin with it.',
+    note: 'A, B, C ...; labels of pieces begin with it.',
     example: 'A',
   }),
   outline: askOutline({ meaning: 'what is cut out of the skin' }),

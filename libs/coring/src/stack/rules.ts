@@ -20,7 +20,7 @@ export const stackQuestions = {
   leastBondLineMm: ask({
     unit: 'mm',
     meaning: 'thinnest bond line',
-    description: 'The thinnest that still fills, pressed hard.',
+    note: 'The thinnest that still fills, pressed hard.',
     range: { from: 0, upTo: 10 },
     otherwise: {
       value: 0.25,

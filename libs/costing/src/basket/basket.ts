@@ -38,7 +38,7 @@ export interface BasketLine {
   readonly shelfLifeMonths?: number;
 }
 
-/** What is ordered from one supplier, with all that he charges. */
+/** What is ordered from one supplier, with all that is charged for it. */
 export interface SupplierOrder {
   /** Code of the supplier the order goes to. */
   readonly supplier: string;

@@ -53,7 +53,7 @@ export const needQuestions = {
   title: askText({ meaning: 'what the need is called on the order', otherwise: 'unknown' }),
   estimate: askText({
     meaning: 'estimate it is bought for',
-    description: 'Several estimates may be bought for in one order; each is told its share.',
+    note: 'Several estimates may be bought for in one order; each is told its share.',
     atMost: 80,
     otherwise: 'unknown',
   }),
@@ -98,14 +98,14 @@ export const DEFAULT_TIME_LIMIT_S = 5;
 export const basketOptionQuestions = {
   transport: askWhich({
     meaning: 'how the order travels',
-    description: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.',
+    note: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.',
     choices: ['ground', 'air', 'collect'],
     otherwise: 'unknown',
   }),
   monthsUntilUse: ask({
     unit: 'months',
     meaning: 'months until it is used',
-    description: 'Packs that would not keep this long are left out.',
+    note: 'Packs that would not keep this long are left out.',
     range: { from: 0, upTo: 120 },
     otherwise: 'unknown',
   }),
@@ -138,13 +138,13 @@ export const basketOptionQuestions = {
   timeLimitS: ask({
     unit: 's',
     meaning: 'time for all searches of the order together',
-    description: `For all searches of the order together; absent: ${DEFAULT_TIME_LIMIT_S}. What is found by then is given, with its distance from the best that is possible.`,
+    note: `Absent: ${DEFAULT_TIME_LIMIT_S}. What is found by then is given, with its distance from the best that is possible.`,
     range: { above: 0, upTo: 30 },
     otherwise: 'unknown',
   }),
   orderDate: askDay({
     meaning: 'day of the order',
-    description: 'The validity of the price list is checked against it.',
+    note: 'The validity of the price list is checked against it.',
     otherwise: 'unknown',
   }),
 };

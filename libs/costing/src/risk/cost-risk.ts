@@ -68,7 +68,7 @@ export interface Driver {
   readonly code: string;
   /** Name of what moves the price. */
   readonly title: string;
-  /** Total with this driver at its P10 and P90 and everything else at its median. */
+  /** Price when this alone is at its low end (P10) and everything else at its median. */
   readonly atP10: MoneyJson;
   /** Price when this alone is at its high end. */
   readonly atP90: MoneyJson;

@@ -31,14 +31,14 @@ export const deckWarmthQuestions = {
   }),
   heaterK: ask({
     meaning: 'warmth by a heater',
-    description: 'Lamp, blanket or heater.',
+    note: 'Lamp, blanket or heater.',
     unit: 'K',
     range: { from: 0, upTo: 60 },
     otherwise: practice(0, 'no heater was named'),
   }),
   tentK: ask({
     meaning: 'warmth under a tent',
-    description: 'A closed tent over the deck.',
+    note: 'A closed tent over the deck.',
     unit: 'K',
     range: { from: 0, upTo: 30 },
     otherwise: practice(0, 'no tent was named'),

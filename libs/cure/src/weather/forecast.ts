@@ -67,7 +67,7 @@ export const forecastQuestions = {
   }),
   hours: askList({
     meaning: 'hours of the forecast',
-    description: 'Hour after hour, without a gap.',
+    note: 'Hour after hour, without a gap.',
     of: forecastHourQuestions,
     least: 2,
     most: MOST_HOURS,

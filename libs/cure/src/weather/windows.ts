@@ -57,7 +57,7 @@ export const weatherStepAsked = {
   }),
   earliestAt: askText({
     meaning: 'earliest start',
-    description: 'RFC 3339: what comes before is done then, and no earlier hour counts.',
+    note: 'RFC 3339: what comes before is done then, and no earlier hour counts.',
     atMost: 40,
     otherwise: 'unknown',
   }),

@@ -1335,7 +1335,7 @@ export interface Totals {
   }[];
   /** Total as an insurer reads it. */
   readonly insurer: InsurerSplit;
-  /** Only where the owner works himself. */
+  /** Only where the owner does the work. */
   readonly ownWork?: {
     /** Hours that the owner works. */
     readonly labourH: number;

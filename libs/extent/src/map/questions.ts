@@ -53,7 +53,7 @@ export const mapQuestions = {
   seed: ask({
     unit: '1',
     meaning: 'seed of those draws',
-    description: 'The same seed gives the same range.',
+    note: 'The same seed gives the same range.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
     otherwise: practice(20_011, 'any seed will do, as long as it is the same'),

@@ -34,8 +34,7 @@ export const nextQuestions = {
   }),
   kinds: askSome({
     meaning: 'kinds of reading that can be taken',
-    description:
-      'Absent: taps; the meter where its readings on dry and on soaked deck are stated; plugs once there are eight symptoms.',
+    note: 'Absent: taps; the meter where its readings on dry and on soaked deck are stated; plugs once there are eight symptoms.',
     choices: ['sounding', 'moisture', 'plug'],
     least: 1,
     otherwise: 'unknown',

@@ -56,8 +56,7 @@ export const namedFabricQuestions = {
   }),
   pricePerM2: ask({
     meaning: 'price of a square metre laid',
-    description:
-      'Fabric with its resin per m2 of ply, in one currency for all: it ranks and is never billed. Give it for every fabric or for none.',
+    note: 'Fabric with its resin per m2 of ply, in one currency for all: it ranks and is never billed. Give it for every fabric or for none.',
     unit: '1',
     range: { from: 0, upTo: 10_000_000 },
     otherwise: 'unknown',
@@ -77,7 +76,7 @@ export const namedFabricQuestions = {
 export const oldSkinQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
-    description: 'Measured thickness.',
+    description: 'Measured thickness of the old skin.',
     unit: 'mm',
     range: { above: 0, upTo: 60 },
     example: 3,
@@ -148,7 +147,7 @@ export const panelBelowQuestions = {
   }),
   otherSkin: askPart({
     meaning: 'other skin',
-    description: 'The skin that stays.',
+    note: 'The skin that stays.',
     of: otherSkinQuestions,
   }),
 };
@@ -243,7 +242,7 @@ export const layOutQuestions = {
 };
 
 export const relaidSkinQuestions = {
-  oldSkin: askPart({ meaning: 'old skin', of: oldSkinQuestions }),
+  oldSkin: askPart({ meaning: 'old skin', note: 'By its thickness, or by its plies.', of: oldSkinQuestions }),
   fabrics: askList({
     meaning: 'fabrics',
     description: 'Fabrics at hand; absent: every reinforcement of the catalogue.',
@@ -254,13 +253,13 @@ export const relaidSkinQuestions = {
   }),
   panel: askPart({
     meaning: 'panel',
-    description: 'With it, the bending of the panel is restored too.',
+    note: 'With it, the bending of the panel is restored too.',
     of: panelBelowQuestions,
     otherwise: 'unknown',
   }),
   flush: askPart({
     meaning: 'how flush the skin must be',
-    description: `Absent: ${standards.flush.shown} (${standards.flush.because}).`,
+    note: `Absent: ${standards.flush.shown} (${standards.flush.because}).`,
     of: flushQuestions,
     otherwise: 'unknown',
   }),
@@ -282,7 +281,7 @@ export const relaidSkinQuestions = {
   }),
   layOut: askPart({
     meaning: 'where the skin is laid out',
-    description: 'With it, the best skin is laid out over the opening.',
+    note: 'With it, the best skin is laid out over the opening.',
     of: layOutQuestions,
     otherwise: 'unknown',
   }),
@@ -337,7 +336,7 @@ export const rebeddedSkinQuestions = {
   }),
   taperRatio: ask({
     meaning: 'taper ratio',
-    description: 'Absent: 12, and on thin skins as much as makes it 20 mm wide.',
+    note: 'Absent: 12, and on thin skins as much as makes it 20 mm wide.',
     unit: '1',
     range: { from: 1, upTo: 100 },
     otherwise: 'unknown',
@@ -387,6 +386,7 @@ export const rebeddedSkinQuestions = {
   }),
   joint: askPart({
     meaning: 'joint',
+    note: 'What the bond over the cut carries, and what it may.',
     of: jointQuestions,
     otherwise: 'unknown',
   }),

@@ -13,7 +13,7 @@ export interface EngineeringConstants {
   readonly poissonAcross: number;
   /** Shear modulus in the plane. */
   readonly shearModulusMPa: number;
-  /** Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate. */
+  /** Shear strain over strain under load fore and aft: 0 for a balanced laminate. */
   readonly shearCouplingAlong: number;
   /** Shear strain over strain under load athwart. */
   readonly shearCouplingAcross: number;

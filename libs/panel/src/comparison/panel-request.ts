@@ -52,19 +52,19 @@ export const eachEdgeQuestions = {
 export const panelSizeQuestions = {
   lengthXMm: ask({
     meaning: 'length fore and aft',
-    description: 'Fore and aft, between supports.',
+    description: 'Length fore and aft, between supports.',
     ...span,
     example: 900,
   }),
   widthYMm: ask({
     meaning: 'width athwartships',
-    description: 'Athwartships, between supports.',
+    description: 'Width athwartships, between supports.',
     ...span,
     example: 600,
   }),
   edges: askWhich({
     meaning: 'edges of the panel',
-    description: 'All four edges alike.',
+    note: 'All four edges alike.',
     choices: edgeKinds,
     otherwise: practice(
       'simply-supported',
@@ -103,18 +103,18 @@ export const skinValuesQuestions = {
   }),
   poissonXY: ask({
     meaning: "Poisson's ratio",
-    description: 'Strain across y over strain along x under a pull along x.',
+    note: 'Strain across y over strain along x under a pull along x.',
     unit: '1',
     range: { above: -1, upTo: 5 },
   }),
   tensileStrengthMPa: ask({
     meaning: 'tensile strength',
-    description: 'Ultimate; along x, or in both directions.',
+    note: 'Ultimate; along x, or in both directions.',
     ...strength,
   }),
   compressiveStrengthMPa: ask({
     meaning: 'compressive strength',
-    description: 'Ultimate; along x, or in both directions.',
+    note: 'Ultimate; along x, or in both directions.',
     ...strength,
   }),
   tensileStrengthYMPa: ask({
@@ -129,7 +129,7 @@ export const skinValuesQuestions = {
   }),
   dryFibreKgPerM2: ask({
     meaning: 'dry fibre of the skin',
-    description: 'For the least fibre mass of the yardstick.',
+    note: 'For the least fibre mass of the yardstick.',
     unit: 'kg/m2',
     range: { above: 0, upTo: 100 },
     otherwise: 'unknown',
@@ -160,18 +160,18 @@ export const coreValuesQuestions = {
   }),
   compressiveModulusMPa: ask({
     meaning: 'compressive modulus',
-    description: 'Through the thickness.',
+    note: 'Through the thickness.',
     unit: 'MPa',
     range: { from: 0.1, upTo: 1_000_000 },
   }),
   compressiveStrengthMPa: ask({
     meaning: 'compressive strength',
-    description: 'Through the thickness.',
+    note: 'Through the thickness.',
     ...strength,
   }),
   inPlaneModulusMPa: ask({
     meaning: 'modulus in the plane',
-    description: 'Absent: the core adds nothing in its plane.',
+    note: 'Absent: the core adds nothing in its plane.',
     unit: 'MPa',
     range: { from: 0, upTo: 1_000_000 },
     otherwise: 'unknown',
@@ -195,7 +195,11 @@ export const sandwichValuesQuestions = {
     description: 'Inner skin, as it carries load.',
     of: skinValuesQuestions,
   }),
-  core: askPart({ meaning: 'core', of: coreValuesQuestions }),
+  core: askPart({
+    meaning: 'core',
+    note: 'By its thickness, stiffness and strength.',
+    of: coreValuesQuestions,
+  }),
 };
 
 const guess = {
@@ -232,7 +236,7 @@ export const asFoundQuestions = {
 export const openedPanelQuestions = {
   lengthXMm: ask({
     meaning: 'length fore and aft',
-    description: 'The opening; absent: the whole panel.',
+    note: 'The opening; absent: the whole panel.',
     ...span,
     otherwise: 'unknown',
   }),
@@ -289,7 +293,7 @@ export const patchLoadQuestions = {
   }),
   xMm: ask({
     meaning: 'place fore and aft',
-    description: 'Middle of the patch.',
+    note: 'Middle of the patch.',
     unit: 'mm',
     range: {},
   }),
@@ -346,7 +350,7 @@ export const personLoadQuestions = {
   }),
   xMm: ask({
     meaning: 'place fore and aft',
-    description: 'Absent: the middle of the panel.',
+    note: 'Absent: the middle of the panel.',
     unit: 'mm',
     range: {},
     otherwise: 'unknown',
@@ -589,7 +593,7 @@ export const panelFittingQuestions = {
 };
 
 export const panelCheckQuestions = {
-  panel: askPart({ meaning: 'panel', of: panelSizeQuestions }),
+  panel: askPart({ meaning: 'panel', note: 'Its size, and how its edges are held.', of: panelSizeQuestions }),
   asBuilt: askPart({ meaning: 'panel as it was built', of: sandwichValuesQuestions }),
   repaired: askPart({ meaning: 'panel as it is repaired', of: sandwichValuesQuestions }),
   asFound: askPart({
@@ -606,8 +610,7 @@ export const panelCheckQuestions = {
   }),
   loads: askByKind<LoadRequest, 'unknown'>({
     meaning: 'loads',
-    description:
-      'Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot.',
+    note: 'Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot.',
     by: 'kind',
     kinds: loadQuestions,
     least: 1,
@@ -629,6 +632,7 @@ export const panelCheckQuestions = {
   }),
   criteria: askPart({
     meaning: 'criteria',
+    note: 'How much of a strength may be used, and how far the deck may sag.',
     of: criteriaQuestions,
     otherwise: 'unknown',
   }),

@@ -84,7 +84,11 @@ export class PackDto implements Pack {
   @Part(() => PackContentDto, { description: 'Which material, how much and in which form.' })
   readonly content!: PackContentDto;
 
-  @Parts(() => PriceBreakDto, { least: 1, most: 20, description: 'The first is for one pack; ascending.' })
+  @Parts(() => PriceBreakDto, {
+    least: 1,
+    most: 20,
+    description: 'Price of one pack by how many are bought: the first from one pack on, then ascending.',
+  })
   readonly prices!: readonly PriceBreakDto[];
 
   @Num({ from: 0, upTo: 10_000, unit: 'kg', description: 'Mass of the full pack, for carriage.' })

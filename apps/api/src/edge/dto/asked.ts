@@ -81,22 +81,26 @@ export function AskedByKind(
 export const saidOf = ({
   meaning,
   description,
+  note,
   example,
   otherwise,
   form,
-}: Pick<Question, 'meaning' | 'description' | 'example' | 'otherwise' | 'form'>): Said => ({
+}: Pick<Question, 'meaning' | 'description' | 'note' | 'example' | 'otherwise' | 'form'>): Said => ({
   optional: otherwise !== undefined,
-  description: `${description ?? sentenceOf(meaning)}${defaultInWords(otherwise, form)}`,
+  description: [description ?? sentenceOf(meaning), note, defaultInWords(otherwise, form)]
+    .filter((part) => part !== undefined && part !== '')
+    .join(' '),
   ...(example === undefined ? {} : { example }),
 });
 
-const sentenceOf = (meaning: string): string => `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}.`;
+const sentenceOf = (meaning: string): string =>
+  `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}${meaning.endsWith('.') ? '' : '.'}`;
 
 /** A default that depends on other answers is said with the answer, not with the contract. */
 function defaultInWords(otherwise: unknown, form: Form): string {
   if (!isDefault(otherwise)) return '';
   const unit = form.kind === 'number' && form.unit !== '1' ? ` ${form.unit}` : '';
-  return ` Absent: ${inWords(otherwise.value)}${unit} (${otherwise.because}).`;
+  return `Absent: ${inWords(otherwise.value)}${unit} (${otherwise.because}).`;
 }
 
 const isDefault = (otherwise: unknown): otherwise is { readonly value: unknown; readonly because: string } =>

@@ -12,6 +12,9 @@ export const pointSchema = {
   description: '[xMm, yMm]: x forward, y to starboard, in the deck plane.',
 };
 
+/** The same as an entry of a list, where it is said once for all lists. */
+const entrySchema = { ...pointSchema, 'x-name': 'PointInput' };
+
 /** One point `[xMm, yMm]`. */
 export const Point = (said: Said = {}): PropertyDecorator =>
   Field({
@@ -29,7 +32,7 @@ export const Points = (said: Said & ListLimits = {}): PropertyDecorator =>
     check: (value) => pointListFaults(value, said),
     schema: {
       type: 'array',
-      items: pointSchema,
+      items: entrySchema,
       ...listSchema({ most: MOST_CORNERS, ...said }),
       ...describedBy(said),
       ...examples(said),
@@ -50,7 +53,7 @@ export const Outlines = (said: Said & ListLimits = {}): PropertyDecorator =>
       ),
     schema: {
       type: 'array',
-      items: { type: 'array', items: pointSchema, minItems: 3, maxItems: MOST_CORNERS },
+      items: { type: 'array', items: entrySchema, minItems: 3, maxItems: MOST_CORNERS },
       ...listSchema({ most: 100, ...said }),
       ...describedBy(said),
       ...examples(said),

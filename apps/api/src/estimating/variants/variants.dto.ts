@@ -8,7 +8,11 @@ export class VariantAskedDto implements VariantAsked {
   @Code({ description: 'Names the variant in the answer.', example: 'relay-vacuum' })
   readonly code!: string;
 
-  @Text({ optional: true, atMost: 100, description: 'Absent: the code.' })
+  @Text({
+    optional: true,
+    atMost: 100,
+    description: 'What the variant is called in the answer. Absent: its code.',
+  })
   readonly title?: string;
 
   @Flag({

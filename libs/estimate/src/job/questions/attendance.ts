@@ -6,7 +6,7 @@ export const vesselQuestions = {
   registration: askText({ meaning: 'registration of the vessel', atMost: 60, otherwise: 'unknown' }),
   hullNumber: askText({
     meaning: 'hull identification number',
-    description: 'As moulded or engraved on the hull.',
+    note: 'As moulded or engraved on the hull.',
     atMost: 60,
     otherwise: 'unknown',
   }),
@@ -25,13 +25,13 @@ export const inspectionQuestions = {
   on: askDay({ meaning: 'day of the inspection', otherwise: 'unknown' }),
   conditions: askText({
     meaning: 'conditions of the inspection',
-    description: 'Weather, light, what lay on deck: whatever bears on the readings.',
+    note: 'Weather, light, what lay on deck: whatever bears on the readings.',
     atMost: 500,
     otherwise: 'unknown',
   }),
   instruments: askText({
     meaning: 'instruments of the inspection',
-    description: 'Hammer, and kind and scale of the moisture meter.',
+    note: 'Hammer, and kind and scale of the moisture meter.',
     atMost: 500,
     otherwise: 'unknown',
   }),
@@ -58,11 +58,16 @@ export const partyQuestions = {
   }),
   instructedBy: askText({
     meaning: 'who gave the instruction',
-    description: 'Owner, insurer or somebody else; where it is not the client.',
+    note: 'Owner, insurer or somebody else; where it is not the client.',
     atMost: 200,
     otherwise: 'unknown',
   }),
-  surveyor: askPart({ meaning: 'the surveyor', of: surveyorQuestions, otherwise: 'unknown' }),
+  surveyor: askPart({
+    meaning: 'the surveyor',
+    note: 'Whoever looked at the deck.',
+    of: surveyorQuestions,
+    otherwise: 'unknown',
+  }),
 };
 
 /** What is said to have happened, for a claim. */
@@ -70,7 +75,7 @@ export const occurrenceQuestions = {
   on: askDay({ meaning: 'day of the event', otherwise: 'unknown' }),
   cause: askText({
     meaning: 'cause as the surveyor judges it',
-    description: 'Of the damage, and whether it fits the event; never blame.',
+    note: 'Of the damage, and whether it fits the event; never blame.',
     atMost: 2000,
     otherwise: 'unknown',
   }),
@@ -84,7 +89,7 @@ export const findingClasses = ['before-use', 'next-opportunity', 'monitor'] as c
 export const findingQuestions = {
   about: askLabel({
     meaning: 'what the finding is about',
-    description: 'A zone or a fitting of the record, or any other label for a finding of its own.',
+    note: 'A zone or a fitting of the record, or any other label for a finding of its own.',
   }),
   class: askWhich({ meaning: 'class of the finding', choices: findingClasses, otherwise: 'unknown' }),
   wording: askText({ meaning: 'the finding in words', atMost: 2000, otherwise: 'unknown' }),
@@ -94,15 +99,30 @@ export const findingQuestions = {
 
 /** Parts of the record that say who and what; not one of them bears on a figure. */
 export const attendanceParts = {
-  vessel: askPart({ meaning: 'the vessel', of: vesselQuestions, otherwise: 'unknown' }),
-  inspection: askPart({ meaning: 'the inspection', of: inspectionQuestions, otherwise: 'unknown' }),
+  vessel: askPart({
+    meaning: 'the vessel',
+    note: 'By her name and numbers.',
+    of: vesselQuestions,
+    otherwise: 'unknown',
+  }),
+  inspection: askPart({
+    meaning: 'the inspection',
+    note: 'When, where and with what the deck was looked at.',
+    of: inspectionQuestions,
+    otherwise: 'unknown',
+  }),
   parties: askPart({
     meaning: 'client and surveyor',
-    description: 'Data about people; `DELETE /v1/estimates/{id}/parties` erases it.',
+    note: 'Data about people; `DELETE /v1/estimates/{id}/parties` erases it.',
     of: partyQuestions,
     otherwise: 'unknown',
   }),
-  occurrence: askPart({ meaning: 'the event', of: occurrenceQuestions, otherwise: 'unknown' }),
+  occurrence: askPart({
+    meaning: 'the event',
+    note: 'What an insurer was told of.',
+    of: occurrenceQuestions,
+    otherwise: 'unknown',
+  }),
   findings: askList({
     meaning: 'findings in the words of the surveyor',
     least: 0,

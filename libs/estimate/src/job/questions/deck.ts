@@ -40,13 +40,12 @@ export const overlayQuestions = {
   thicknessMm: ask({
     unit: 'mm',
     meaning: 'thickness of the overlay',
-    description: 'Screws, caulk and the step that is left follow from it.',
+    note: 'Screws, caulk and the step that is left follow from it.',
     range: { above: 0, upTo: 60 },
   }),
   then: askWhich({
     meaning: 'what becomes of the overlay',
-    description:
-      'Laid again, replaced by paint, left to others by the wish of the customer, or not touched at all: then the deck is mended from below alone.',
+    note: 'Laid again, replaced by paint, left to others by the wish of the customer, or not touched at all: then the deck is mended from below alone.',
     choices: ['back', 'paint', 'not-included', 'stays'],
     otherwise: practice('paint', 'most decks that lose their planks are painted'),
   }),
@@ -70,7 +69,7 @@ export const panelQuestions = {
     otherwise: 'unknown',
   }),
   supports: askList({
-    meaning: 'Lines the deck rests on: no joint of core or skin over them.',
+    meaning: 'Lines the deck rests on: no joint of core or skin over them',
     least: 0,
     most: 100,
     of: supportQuestions,
@@ -107,7 +106,7 @@ export const panelQuestions = {
   }),
   isInnerSkinAirtight: askWhether({
     meaning: 'whether the inner skin is airtight',
-    description: 'Shown by a drop test with every hole sealed from below; a vacuum bag needs it.',
+    note: 'Shown by a drop test with every hole sealed from below; a vacuum bag needs it.',
     otherwise: 'unknown',
   }),
   surface: askWhich({
@@ -130,7 +129,7 @@ export const panelQuestions = {
   }),
   lining: askWhich({
     meaning: 'kind of lining below',
-    description: 'A bonded moulded liner is no way through.',
+    note: 'A bonded moulded liner is no way through.',
     choices: liningKinds,
     otherwise: 'unknown',
   }),
@@ -143,7 +142,7 @@ export const panelQuestions = {
   coreEndsMm: ask({
     unit: 'mm',
     meaning: 'where the core ends before the edge of the deck',
-    description: 'From the edge inwards; 0 where the core runs right out.',
+    note: 'From the edge inwards; 0 where the core runs right out.',
     range: { from: 0, upTo: 500 },
     otherwise: 'unknown',
   }),
@@ -157,11 +156,7 @@ export const plyQuestions = {
 };
 
 const skinQuestions = (skin: string) => ({
-  thicknessMm: ask({
-    ...skinThicknessAsked,
-    meaning: `${skin} thickness`,
-    description: `Thickness of the ${skin}: mm, or text with a unit.`,
-  }),
+  thicknessMm: ask({ ...skinThicknessAsked, meaning: `${skin} thickness` }),
   plies: askList({
     meaning: 'known plies',
     description: 'Known plies, from the face of the skin inwards.',

@@ -65,7 +65,7 @@ export const fittingQuestions = {
   wetReachMm: ask({
     unit: 'mm',
     meaning: 'reach of wet core from a hole',
-    description: 'From the side of a hole to the first dry, clean core, as far as somebody dug.',
+    note: 'From the side of a hole to the first dry, clean core, as far as somebody dug.',
     range: { from: 0, upTo: 500 },
     otherwise: 'unknown',
   }),
@@ -103,14 +103,14 @@ export const fittingQuestions = {
   offH: ask({
     unit: 'h',
     meaning: 'hours to take it off',
-    description: 'Of one pair of hands, by whoever knows how it sits; absent, those of its kind.',
+    note: 'Of one pair of hands, by whoever knows how it sits; absent, those of its kind.',
     range: { above: 0, upTo: 200 },
     otherwise: 'unknown',
   }),
   onH: ask({
     unit: 'h',
     meaning: 'hours to set it again',
-    description: 'Base cleaned, bedded and bolted; a second person comes on top.',
+    note: 'Base cleaned, bedded and bolted; a second person comes on top.',
     range: { above: 0, upTo: 200 },
     otherwise: 'unknown',
   }),
@@ -123,7 +123,7 @@ export const causeQuestions = {
   }),
   causeClass: askWhich({
     meaning: 'class of the cause',
-    description: 'What the insurer will ask: sudden, already there, or upkeep.',
+    note: 'What the insurer will ask: sudden, already there, or upkeep.',
     choices: ['sudden', 'pre-existing', 'maintenance'],
     otherwise: 'unknown',
   }),
@@ -166,5 +166,10 @@ export const defectParts = {
       'a drawn boundary is taken to have been sounded and metered; plugs on both sides of it would narrow the range',
     ),
   }),
-  cause: askPart({ meaning: 'the cause', of: causeQuestions, otherwise: 'unknown' }),
+  cause: askPart({
+    meaning: 'the cause',
+    note: 'What let the water in, and how an insurer would class it.',
+    of: causeQuestions,
+    otherwise: 'unknown',
+  }),
 };

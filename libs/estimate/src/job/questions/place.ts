@@ -5,8 +5,7 @@ import { dayMean, firstDayOf } from '../forecast-conditions.js';
 
 const forecast = askFor<Forecast, 'unknown'>({
   meaning: 'forecast of the weather',
-  description:
-    'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.',
+  note: 'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.',
   faults: forecastFaults,
   otherwise: 'unknown',
 });
@@ -55,8 +54,7 @@ export const conditionQuestions = {
   isAfloat: afloat,
   place: askWhich({
     meaning: 'where the boat lies',
-    description:
-      'Decides haul-out and days in the yard: hauled for this job, ashore anyway, afloat, or on ground of the owner.',
+    note: 'Decides haul-out and days in the yard: hauled for this job, ashore anyway, afloat, or on ground of the owner.',
     choices: ['afloat', 'ashore-for-this', 'ashore-anyway', 'own-ground'],
     otherwise: (answers: Answers) => {
       const said = answers.of(afloat);
@@ -71,7 +69,7 @@ export const conditionQuestions = {
   daysAvailable: ask({
     unit: 'd',
     meaning: 'days until the deck must be closed',
-    description: 'Drying in place goes by it.',
+    note: 'Drying in place goes by it.',
     range: { from: 0, upTo: 1000 },
     isWhole: true,
     otherwise: 'unknown',
@@ -101,8 +99,7 @@ const skill = askWhich({
 /** Whose hours are billed also decides how goods are charged. */
 export const labourQuestion = askWhich({
   meaning: 'whose hours are billed',
-  description:
-    "All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.",
+  note: "All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.",
   choices: ['yard', 'owner', 'mixed'],
   otherwise: (answers: Answers) =>
     answers.of(skill).value === 'owner'
@@ -143,7 +140,7 @@ export const crewQuestions = {
   attendanceFraction: ask({
     unit: '1',
     meaning: 'share of its working days on which the crew comes to this boat',
-    description: 'The range of days counts the days on which it does not.',
+    note: 'The range of days counts the days on which it does not.',
     range: { from: 0.1, upTo: 1 },
     otherwise: usualAttendance,
   }),

@@ -15,8 +15,7 @@ export const pricingQuestions = {
   }),
   goods: askWhich({
     meaning: 'how goods are charged',
-    description:
-      'As used: what the job takes of each pack, the part of an opened one that will be past its date, and the wear of gear. As bought: whole packs and all gear. The basket is of whole packs either way.',
+    note: 'As used: what the job takes of each pack, the part of an opened one that will be past its date, and the wear of gear. As bought: whole packs and all gear. The basket is of whole packs either way.',
     choices: goodsBillings,
     otherwise: (answers: Answers) =>
       answers.of(labourQuestion).value === 'owner'
@@ -26,7 +25,7 @@ export const pricingQuestions = {
   contingencyPercent: ask({
     unit: '%',
     meaning: 'contingency',
-    description: 'Absent: P80 less what is expected.',
+    note: 'Absent: P80 less what is expected.',
     range: { from: 0, upTo: 100 },
     otherwise: 'unknown',
   }),
@@ -38,7 +37,7 @@ export const pricingQuestions = {
   }),
   foundOverRecorded: askEach({
     meaning: 'found over recorded area of own closed jobs',
-    description: 'They take over from the judged growth as they come: n of them weigh n/(n + 15).',
+    note: 'They take over from the judged growth as they come: n of them weigh n/(n + 15).',
     least: 1,
     most: 1000,
     of: ask({ unit: '1', meaning: 'found over recorded area of a job', range: { from: 0, upTo: 50 } }),
@@ -46,7 +45,7 @@ export const pricingQuestions = {
   }),
   deductible: askText({
     meaning: 'what the insured bears himself',
-    description: 'Exact decimal text in the currency of the price list.',
+    note: 'Exact decimal text in the currency of the price list.',
     atMost: 20,
     form: { pattern: /^\d{1,12}(?:\.\d{1,4})?$/, words: 'an amount such as 500.00' },
     otherwise: 'unknown',
