@@ -81,9 +81,11 @@ describe('a service that strangers talk to', () => {
 
   test.each([
     ['/v1/materials?kind=nope', 'kind not-one-of'],
-    ['/v1/sources?kind=nope', 'kind not-one-of'],
+    ['/v1/sources?readAs=nope', 'readAs not-one-of'],
+    ['/v1/price-lists?currency=eur', 'currency not-one-of'],
     ['/v1/price-lists?kind=eur', 'kind not-one-of'],
-    ['/v1/labour-rates?kind=', 'kind not-one-of'],
+    ['/v1/labour-rates?currency=', 'currency not-one-of'],
+    ['/v1/materials?currency=EUR', 'currency unknown-field'],
     ['/v1/materials?kind=core&kind=resin', 'kind not-one-of'],
     ['/v1/materials?sort=name', 'sort unknown-field'],
     ['/v1/editions?limit=3', 'limit unknown-field'],
@@ -100,6 +102,14 @@ describe('a service that strangers talk to', () => {
       status,
       body.errors.map((error: { code: string; parameter: string }) => `${error.parameter} ${error.code}`),
     ]).toEqual([400, [fault]]);
+  });
+
+  test('a list is narrowed by what its entries say, and the earlier name of that means the same', async () => {
+    const codesAt = async (at: string): Promise<readonly string[]> =>
+      (await service.get(at)).body.items.map(({ code }: { code: string }) => code);
+    const [all, dollars] = [await codesAt('/v1/price-lists'), await codesAt('/v1/price-lists?currency=USD')];
+    expect([dollars.length > 0, dollars.length < all.length]).toEqual([true, true]);
+    expect(await codesAt('/v1/price-lists?kind=USD')).toEqual(dollars);
   });
 
   test('a room takes no query, and says so before it computes', async () => {

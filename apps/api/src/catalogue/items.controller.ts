@@ -65,11 +65,21 @@ interface Resource {
   readonly classes: readonly DtoClass[];
   /** What it takes to change them. */
   readonly writing: Permission;
-  /** What a list can be narrowed to. */
-  readonly kinds: { readonly choices: readonly string[]; readonly words: string };
+  readonly narrowing: Narrowing;
 }
 
-const currencies = { choices: currencyCodes, words: 'Only those in this currency.' };
+/** What a list can be narrowed to, and the parameter that says so. */
+interface Narrowing {
+  readonly by: 'kind' | 'currency' | 'readAs';
+  readonly choices: readonly string[];
+  readonly words: string;
+}
+
+const byCurrency: Narrowing = {
+  by: 'currency',
+  choices: currencyCodes,
+  words: 'Only those in this currency (ISO 4217).',
+};
 
 const resources: readonly Resource[] = [
   {
@@ -79,7 +89,7 @@ const resources: readonly Resource[] = [
     many: 'Materials',
     classes: materialClasses,
     writing: 'catalogue:write',
-    kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
+    narrowing: { by: 'kind', choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
   },
   {
     table: 'price_list',
@@ -88,7 +98,7 @@ const resources: readonly Resource[] = [
     many: 'PriceLists',
     classes: [PriceListDto],
     writing: 'prices:write',
-    kinds: currencies,
+    narrowing: byCurrency,
   },
   {
     table: 'labour_rates',
@@ -97,7 +107,7 @@ const resources: readonly Resource[] = [
     many: 'AllLabourRates',
     classes: [LabourRatesDto],
     writing: 'catalogue:write',
-    kinds: currencies,
+    narrowing: byCurrency,
   },
   {
     table: 'source',
@@ -106,7 +116,7 @@ const resources: readonly Resource[] = [
     many: 'Sources',
     classes: [SourceDto],
     writing: 'catalogue:write',
-    kinds: { choices: waysOfReading, words: 'Only sources read in this way.' },
+    narrowing: { by: 'readAs', choices: waysOfReading, words: 'Only sources read in this way.' },
   },
 ];
 
@@ -175,14 +185,24 @@ const historySaid = (resource: Resource) => ({
   description: `Changes of the ${wordsOf(resource)} over all editions of the organisation, newest first.`,
 });
 
+/** A query says `kind` for what has kinds; elsewhere the word stands for the right one until July 2027. */
+function askFor(query: object, { by, choices, words }: Narrowing): void {
+  OneOf(choices, { optional: true, description: words })(query, by);
+  if (by === 'kind') return;
+  const description = `Earlier name of \`${by}\`; taken until July 2027.`;
+  OneOf(choices, { optional: true, description, isDeprecated: true })(query, 'kind');
+}
+
 function readingController(resource: Resource): Type {
-  const { table, path, one, classes, kinds } = resource;
+  const { table, path, one, classes, narrowing } = resource;
   const words = wordsOf(resource);
 
   class ItemsQueryDto extends EditionQueryDto {
-    @OneOf(kinds.choices, { optional: true, description: kinds.words })
     readonly kind?: string;
+    readonly currency?: string;
+    readonly readAs?: string;
   }
+  askFor(ItemsQueryDto.prototype, narrowing);
 
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))
@@ -198,10 +218,11 @@ function readingController(resource: Resource): Type {
     @Refuses('not-found')
     async list(
       @CallerParam() caller: Caller,
-      @Query() { edition, kind }: ItemsQueryDto,
+      @Query() { edition, ...narrowed }: ItemsQueryDto,
       @Res() response: Response,
     ): Promise<void> {
-      const listed = await this.items.list({ caller, table, edition }, kind);
+      const to = narrowed[narrowing.by] ?? narrowed.kind;
+      const listed = await this.items.list({ caller, table, edition }, to);
       const documents = listed.items.map(({ body }) => body);
       if (response.locals.mediaType === CSV_TYPE) response.type(CSV_TYPE).send(csvOf(documents));
       else {

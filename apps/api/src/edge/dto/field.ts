@@ -24,6 +24,8 @@ export interface Said {
   readonly optional?: boolean;
   readonly description?: string;
   readonly example?: unknown;
+  /** Still taken, and taken away with notice. */
+  readonly isDeprecated?: boolean;
 }
 
 export type DtoClass<T extends object = object> = abstract new (...args: never[]) => T;

@@ -301,7 +301,8 @@ function isCalendarDate(value: unknown): boolean {
   return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(value);
 }
 
-const described = ({ description, example }: Said) => ({
+const described = ({ description, example, isDeprecated }: Said) => ({
+  ...(isDeprecated === true ? { deprecated: true } : {}),
   ...(description === undefined ? {} : { description }),
   ...(example === undefined ? {} : { examples: [example] }),
 });
