@@ -15,25 +15,30 @@ const steps = { first: 0.03, most: 0.03, again: 0.005, least: 0.001 } as const;
 
 /**
  * Shortens for as long as the budget lasts: down by steps until even the smallest fail; then by turns a bold step in which
- * large pieces change places, and a change of places with room to spare, and down again from there. What is done does not
- * depend on the budget, so more work only goes further along the same way, and the best is kept.
+ * large pieces change places, and a change of places with room to spare, and down again from there. A layout that comes out
+ * hardly longer than the best is gone on from too, since few ways lead straight down. What is done does not depend on the
+ * budget, so more work only goes further along the same way, and the best is kept.
  *
- * Source: [GARDEYN-2025] two phases, swaps of large pieces between attempts on one length
+ * Source: [GARDEYN-2025] two phases, swaps of large pieces between attempts on one length; [DUECK-1993] record-to-record travel
  */
 export function shortened(context: Shortening, start: Shorter): Shorter {
   const least = leastLength(context);
   let best = descended(context, start, steps.first);
+  let current = best;
   context.job.onBetter?.(best.length, context.field.work);
   for (let isBold = true; !context.isOver() && best.length > least; isBold = !isBold) {
-    const changed = isBold ? explored(context, best) : loosened(context, best);
+    const changed = isBold ? explored(context, current) : loosened(context, current);
     if (changed === undefined) continue;
     const found = descended(context, changed, steps.again);
-    if (found.length >= best.length) continue;
-    best = found;
-    context.job.onBetter?.(best.length, context.field.work);
+    if (found.length < best.length) context.job.onBetter?.(found.length, context.field.work);
+    best = found.length < best.length ? found : best;
+    current = found.length <= best.length * (1 + detour) ? found : best;
   }
   return best;
 }
+
+/** How much longer than the best a layout may be, as a share of it, and still be gone on from. */
+const detour = 0.005;
 
 export function lengthOf(field: Field): number {
   let length = 0;
@@ -68,12 +73,15 @@ function descended(context: Shortening, start: Shorter, firstStep: number): Shor
   return best;
 }
 
-/** How long attempts go on without progress, and how often each begins afresh: at each step down, at a bold step, and where part of a step is given back. */
+/**
+ * How long attempts go on without progress, and how often each begins afresh: at each step down, at a bold step, where part
+ * of a step is given back, and for a hair. Short ones: one that has not closed after fifty passes seldom does, and for the
+ * same work another one begins elsewhere.
+ */
 const efforts = {
-  down: { patience: 100, rounds: 1 },
-  bold: { patience: 200, rounds: 3 },
-  back: { patience: 50, rounds: 1 },
-  backFromBold: { patience: 100, rounds: 1 },
+  down: { patience: 40, rounds: 1 },
+  bold: { patience: 50, rounds: 1 },
+  back: { patience: 25, rounds: 1 },
   hair: { patience: 20, rounds: 1 },
 } as const;
 
@@ -88,7 +96,7 @@ function shorterBy(context: Shortening, best: Shorter, step: number): Shorter | 
 }
 
 /** Bold steps as shares of the length: small ones suit many pieces, large ones few, so each size is as likely as its double. */
-const boldSteps = { least: 0.002, most: 0.016 } as const;
+const boldSteps = { least: 0.001, most: 0.008 } as const;
 
 const boldStep = ({ random }: Shortening): number =>
   boldSteps.least * (boldSteps.most / boldSteps.least) ** random();
@@ -98,8 +106,7 @@ function explored(context: Shortening, start: Shorter): Shorter | undefined {
   restore(context.field, start.snapshot);
   for (let best = start; ;) {
     const target = squeezedTo(context, best, boldStep(context));
-    const better =
-      withSwaps(context, best, target) ?? onTheWayBack(context, best, target, efforts.backFromBold);
+    const better = withSwaps(context, best, target) ?? onTheWayBack(context, best, target, efforts.back);
     if (better === undefined) return best === start ? undefined : best;
     best = better;
   }
@@ -120,7 +127,7 @@ function loosened(context: Shortening, best: Shorter): Shorter | undefined {
 }
 
 /** Attempts at one bold step. */
-const mostTries = 4;
+const mostTries = 12;
 
 interface Try {
   readonly left: number;
