@@ -30,6 +30,7 @@ import { scopeOf } from './stages/scope-stage.js';
 import { oldSkinsOf } from './stages/skins.js';
 import { withAreas } from './stages/three-areas.js';
 import { weatherOf } from './stages/weather-stage.js';
+import { lesserCut, withWiderCut } from './wider-cut.js';
 import type { WorkedJob } from './worked-job.js';
 
 /**
@@ -61,12 +62,20 @@ export type WorkedWay =
 export const workedWay = (job: Job, kept: KeptWork, shown: RungsShown): Outcome<WorkedWay> =>
   andThen(ladderOf(job, kept, shown), (ladder): Outcome<WorkedWay> =>
     ladder.chosen.method.reach === 'opening'
-      ? mapValue(workOut(takingRung(job, ladder.chosen), ladder), (work) => ({ kind: 'opened', work }))
+      ? mapValue(workOutCut(takingRung(job, ladder.chosen), ladder), (work) => ({ kind: 'opened', work }))
       : mapValue(workOutClosed(job, ladder), (work) => ({ kind: 'closed', work })),
   );
 
 /** Every schedule tried costs a panel check; prices have risen by about a fifth when so many have been passed over. */
 const MOST_TRIED = 40;
+
+/** With the usual cut, or with a wider one where a lip is worth opening. */
+const workOutCut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
+  mapValue(workOut(job, ladder), (usual) => {
+    const wider = withWiderCut(usual);
+    const tried = wider === undefined ? undefined : workOut(wider, ladder);
+    return tried?.ok === true ? lesserCut(usual, tried.value) : usual;
+  });
 
 /** The stages in the order in which each needs the ones before. */
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>

@@ -1,11 +1,12 @@
-import { lipOrWider } from './lip-or-wider.js';
 import type { CoreBill, CorePiece, CutCoreSheet, MosaicFinding, SolidFill } from '#lib/coring';
 import { solidOverCoreKgPerM2 } from '#lib/methods';
 import type { Check, CoreSection, CoreSheetLayout } from '../document/estimate-document.js';
 import { bayInOpenTime } from '../stages/open-time.js';
 import type { Job } from '../job/job.js';
+import { lipOrWider, lipWords, type FilledLip } from './lip-or-wider.js';
 
-export function coreSection(job: Job, bill: CoreBill): CoreSection {
+/** `spareMm` is how far the cut could be moved out over its lip. */
+export function coreSection(job: Job, bill: CoreBill, spareMm: number): CoreSection {
   const { stack, mosaic, waste } = bill;
   const cavityMm = job.answers.core.cavityMm.value;
   const hasCore = mosaic.pieces.length > 0;
@@ -41,15 +42,20 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
       ...(hasCore ? [stack.check.words, ...(stack.camber === undefined ? [] : [stack.camber.words])] : []),
       ...(hasCore ? divisionNotes(job, bill) : []),
       ...mosaic.findings.map(({ words }) => words),
-      ...lipNotes(mosaic.solidFills),
+      ...lipNotes(job, bill, spareMm),
     ],
   };
 }
 
-/** A lip that nobody asked to fill is set against an opening that takes it in. */
-function lipNotes(fills: CoreBill['mosaic']['solidFills']): readonly string[] {
-  const compared = lipOrWider(fills.filter(({ isUnderLip, because }) => isUnderLip && because !== 'asked'));
-  return compared === undefined ? [] : [compared.words];
+/** What lies under a lip and nobody asked to fill. */
+export const filledLips = ({ mosaic }: CoreBill): readonly FilledLip[] =>
+  mosaic.solidFills.filter(({ isUnderLip, because }) => isUnderLip && because !== 'asked');
+
+/** A lip that is filled is set against a cut that takes more of it in. */
+function lipNotes({ record }: Job, bill: CoreBill, spareMm: number): readonly string[] {
+  const compared = lipOrWider(filledLips(bill), spareMm);
+  const flange = record.method?.flangeMm === undefined ? 'usual' : 'stated';
+  return compared === undefined ? [] : [lipWords(compared, spareMm, flange)];
 }
 
 /** Why bays are small, and what joints cost where a sheet carries load of its own. */

@@ -10,35 +10,36 @@ export interface FilledLip {
 }
 
 export interface LipOrWider {
-  /** To rout the place out under the lip and fill it. */
+  /** To fill what a cut moved out would open, and to rout it out where nothing of the lip would be left. */
   readonly fillH: number;
   /** To open the skin over it with the rest and core it. */
   readonly widerH: number;
-  readonly words: string;
 }
 
 const MM_PER_M = 1000;
 
 /**
- * What is filled under the lip against an opening that takes it in, by the rates of either. The cut runs as far as before but
- * for its two ends, and the skin over the lip is opened like the rest.
+ * What is filled under the lip against a cut that is moved out over it by `spareMm`, by the rates of either. The cut keeps its
+ * length, and a lip deeper than the move is routed out all the same. Nothing where there is no lip or no room to move.
  */
-export function lipOrWider(places: readonly FilledLip[]): LipOrWider | undefined {
+export function lipOrWider(places: readonly FilledLip[], spareMm: number): LipOrWider | undefined {
   const wide = places.filter(({ areaM2, widthMm }) => areaM2 >= LEAST_M2 && widthMm > 0);
-  if (wide.length === 0) return undefined;
+  if (wide.length === 0 || spareMm <= 0) return undefined;
   const sum = (of: (place: FilledLip) => number): number => wide.reduce((all, place) => all + of(place), 0);
-  const { cutHPerM, openedHPerM2 } = openingRuleQuestions;
-  const fillH =
-    meanRate('fill-solid') * sum(({ volumeL }) => volumeL) +
-    meanRate('ream-lip') * sum(({ areaM2, widthMm }) => (areaM2 * MM_PER_M) / widthMm);
-  const widerH =
-    openedHPerM2.otherwise.value * sum(({ areaM2 }) => areaM2) +
-    cutHPerM.otherwise.value * sum(({ widthMm }) => (2 * widthMm) / MM_PER_M);
-  return { fillH, widerH, words: wordsOf(fillH, widerH) };
+  const share = ({ widthMm }: FilledLip): number => Math.min(1, spareMm / widthMm);
+  const routed = wide.filter((place) => share(place) === 1);
+  return {
+    fillH:
+      meanRate('fill-solid') * sum((place) => share(place) * place.volumeL) +
+      meanRate('ream-lip') * routed.reduce((all, place) => all + lengthM(place), 0),
+    widerH: openingRuleQuestions.openedHPerM2.otherwise.value * sum((place) => share(place) * place.areaM2),
+  };
 }
 
 /** Less is the rounding of a corner. */
 const LEAST_M2 = 0.005;
+
+const lengthM = ({ areaM2, widthMm }: FilledLip): number => (areaM2 * MM_PER_M) / widthMm;
 
 const meanRate = (code: string): number => {
   const found = operations.find((operation) => operation.code === code);
@@ -46,9 +47,17 @@ const meanRate = (code: string): number => {
   return triangularMean(found.hours);
 };
 
-const wordsOf = (fillH: number, widerH: number): string =>
-  widerH < fillH
-    ? `under the lip ${hoursText(fillH)} to rout and fill against ${hoursText(widerH)} to open the skin over it and core it: where the edge allows a narrower flange, a wider opening takes less`
-    : `under the lip ${hoursText(fillH)} to rout and fill, ${hoursText(widerH)} to open the skin over it and core it: it is filled`;
+export type FlangeSaid = 'stated' | 'usual';
+
+/** Why a lip is filled although more of the skin over it could be opened. */
+export const lipWords = ({ fillH, widerH }: LipOrWider, spareMm: number, flange: FlangeSaid): string =>
+  `${Math.round(spareMm)} mm more of the skin over the lip could be opened: ${hoursText(widerH)} to open and core it against ${hoursText(fillH)} to fill it, ${becauseOf(widerH < fillH, flange)}`;
+
+function becauseOf(isWiderLess: boolean, flange: FlangeSaid): string {
+  if (!isWiderLess) return 'so it is filled';
+  return flange === 'stated'
+    ? 'and the flange is kept as it was stated'
+    : 'and over the whole job it does not take less, so it is filled';
+}
 
 const hoursText = (hours: number): string => `${hours.toFixed(1)} h`;

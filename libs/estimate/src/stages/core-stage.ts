@@ -16,6 +16,7 @@ import { coreChecks, coreSection } from '../sections/core-section.js';
 import type { Check, CoreSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
+import { spareFlangeMm } from './least-flange.js';
 import { bayInOpenTime } from './open-time.js';
 import type { OpenedScope } from './three-areas.js';
 
@@ -203,7 +204,7 @@ function coreWork(job: Job, { plan, areas }: OpenedScope, bill: CoreBill): CoreW
       bill.mosaic.pieces.length === 0
         ? 'old'
         : bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
-    section: coreSection(job, bill),
+    section: coreSection(job, bill, spareFlangeMm(plan)),
     checks: coreChecks(bill),
   };
 }

@@ -1,5 +1,5 @@
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
-import type { OpeningPlan, OpeningRequest, ZoneShape } from '#lib/extent';
+import { openingMethodQuestions, type OpeningPlan, type OpeningRequest, type ZoneShape } from '#lib/extent';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
 
@@ -31,6 +31,9 @@ export const nothingFound =
   'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
 const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
 
+/** Left to the room of openings, which says why it is usual. */
+const USUAL_FLANGE_MM = openingMethodQuestions.flangeMm.otherwise.value;
+
 export function openingRequestOf(
   { record, answers: { outerSkin, innerSkin, core, method } }: Job,
   zones: readonly ZoneShape[],
@@ -48,7 +51,7 @@ export function openingRequestOf(
       access: method.access.value,
       taperRatio: method.taperRatio.value,
       ...(record.method?.cutMarginMm === undefined ? {} : { cutMarginMm: record.method.cutMarginMm }),
-      ...(record.method?.flangeMm === undefined && method.flangeMm.value !== 0
+      ...(record.method?.flangeMm === undefined && method.flangeMm.value === USUAL_FLANGE_MM
         ? {}
         : { flangeMm: method.flangeMm.value }),
     },
