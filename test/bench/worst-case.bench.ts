@@ -25,10 +25,10 @@ const MOST_MB = 256;
 const traits = {
   lengthMm: [900, 2400, 4000, 9000],
   widthMm: [500, 1200, 2000, 4000],
-  hole: ['none', 'hatch', 'C', 'comb'],
+  hole: ['none', 'hatch', 'C', 'comb', 'portholes'],
   zones: [0, 1, 3, 8, 20, 40],
   zoneCorners: [4, 12, 60, 200],
-  zoneShape: ['round', 'star', 'crescent'],
+  zoneShape: ['round', 'star', 'crescent', 'comb', 'spiral', 'ring'],
   readings: [0, 12, 45, 118, 400, 1200, 2000],
   dull: [0.1, 0.3, 0.5, 0.7],
   plugs: [0, 1, 6],
@@ -85,10 +85,14 @@ const box = (x: number, y: number, width: number, height: number): readonly Plac
   [x, y + height],
 ];
 
-/** Hatches of awkward shape: a C that almost closes, and a comb of slots. */
+/** Hatches of awkward shape: a C that almost closes, a comb of slots, and round ones whose edges are shorter than any saw's turn. */
 function holesOf({ hole, lengthMm: l, widthMm: w }: Deck): readonly (readonly Place[])[] {
   if (hole === 'none') return [];
   if (hole === 'hatch') return [box(0.4 * l, 0.35 * w, 0.2 * l, 0.3 * w)];
+  if (hole === 'portholes')
+    return Array.from({ length: 20 }, (_, port) =>
+      roundAt([(l * (port + 0.5)) / 20, w * (port % 2 === 0 ? 0.25 : 0.75)], 0.0075 * l, 24),
+    );
   if (hole === 'C') {
     const [x, y, a, b, t] = [0.3 * l, 0.2 * w, 0.4 * l, 0.6 * w, 0.08 * Math.min(l, w)];
     return [
@@ -107,16 +111,69 @@ function holesOf({ hole, lengthMm: l, widthMm: w }: Deck): readonly (readonly Pl
   return Array.from({ length: 6 }, (_, slot) => box((0.1 + 0.14 * slot) * l, 0.15 * w, 0.05 * l, 0.7 * w));
 }
 
+const roundAt = ([x, y]: Place, radius: number, corners: number): readonly Place[] =>
+  Array.from({ length: corners }, (_, corner): Place => {
+    const turn = (2 * Math.PI * corner) / corners;
+    return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
+  });
+
 function zoneOf(deck: Deck, number: number, random: RandomStream): object {
   const { zoneCorners: corners, zoneShape } = deck;
-  const [[x, y], radius] = roomFor(deck, random);
-  const outline = Array.from({ length: corners }, (_, corner): Place => {
-    const turn = (2 * Math.PI * corner) / corners;
-    const wave = zoneShape === 'star' && corner % 2 === 1 ? 0.45 : 1;
-    const bite = zoneShape === 'crescent' && Math.cos(turn) > 0.6 ? 0.35 : 1;
-    return [x + radius * wave * bite * Math.cos(turn), y + radius * wave * Math.sin(turn)];
+  const [at, radius] = roomFor(deck, random);
+  return {
+    id: `Z${number + 1}`,
+    outline: outlines[zoneShape](at, radius, corners),
+    ...(zoneShape === 'ring' ? { holes: [roundAt(at, 0.4 * radius, Math.max(12, corners / 2))] } : {}),
+  };
+}
+
+type Outline = (at: Place, radius: number, corners: number) => readonly Place[];
+
+/** Every other corner of a star stands in, and a crescent is bitten off on one side. */
+const outlines: Readonly<Record<Deck['zoneShape'], Outline>> = {
+  round: roundAt,
+  ring: roundAt,
+  star: ([x, y], radius, corners) =>
+    roundAt([0, 0], radius, corners).map(([dx, dy], corner): Place => {
+      const wave = corner % 2 === 1 ? 0.45 : 1;
+      return [x + wave * dx, y + wave * dy];
+    }),
+  crescent: ([x, y], radius, corners) =>
+    roundAt([0, 0], radius, corners).map(([dx, dy]): Place => [
+      x + (dx > 0.6 * radius ? 0.35 : 1) * dx,
+      y + dy,
+    ]),
+  comb: combAt,
+  spiral: spiralAt,
+};
+
+/** Teeth half as wide as their spacing, four corners to each. */
+function combAt([x, y]: Place, radius: number, corners: number): readonly Place[] {
+  const teeth = Math.max(2, Math.floor(corners / 4));
+  const widthMm = (1.4 * radius) / teeth;
+  const edge = Array.from({ length: teeth }, (_, tooth): readonly Place[] => {
+    const from = x - 0.7 * radius + tooth * widthMm;
+    const [root, tip] = [y + 0.4 * radius, y - 0.7 * radius];
+    return [
+      [from, tip],
+      [from + widthMm / 2, tip],
+      [from + widthMm / 2, root],
+      [from + widthMm, root],
+    ];
   });
-  return { id: `Z${number + 1}`, outline };
+  return [...edge.flat(), [x + 0.7 * radius, y + 0.7 * radius], [x - 0.7 * radius, y + 0.7 * radius]];
+}
+
+/** A band of a fourteenth of the radius, wound twice round. */
+function spiralAt([x, y]: Place, radius: number, corners: number): readonly Place[] {
+  const steps = Math.max(8, Math.floor(corners / 2));
+  const side = (inwards: number): readonly Place[] =>
+    Array.from({ length: steps }, (_, step): Place => {
+      const turn = (4.4 * Math.PI * step) / steps;
+      const reach = radius * (0.25 + (0.7 * step) / steps - inwards);
+      return [x + reach * Math.cos(turn), y + reach * Math.sin(turn)];
+    });
+  return [...side(0), ...[...side(0.07)].reverse()];
 }
 
 /** A place for a zone on the deck and not on a hatch; where forty tries find none, a small one in the corner. */

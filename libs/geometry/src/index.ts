@@ -49,6 +49,7 @@ export {
   containsPoint,
   distanceToEdge,
   distanceToRegion,
+  squaredToSegment,
   distanceToRing,
   distanceToSegment,
   isInsideRing,

@@ -79,19 +79,25 @@ export function isInsideRing(ring: Ring, point: Point): boolean {
 
 /** Closest point of the ring's edge to `point`. */
 export function nearestOnRing(point: Point, ring: Ring): Point {
-  const candidates = edgesOf(ring).map(([a, b]) => nearestOnSegment(point, a, b));
-  return candidates.reduce((best, next) => (distance(point, next) < distance(point, best) ? next : best));
+  const edge = nearestEdge(point, ring);
+  return nearestOnSegment(point, ring[edge], ring[(edge + 1) % ring.length]);
 }
 
 /** Distance to the ring's edge, from inside or outside. */
 export function distanceToRing(point: Point, ring: Ring): number {
+  const edge = nearestEdge(point, ring);
+  if (edge < 0) return Number.MAX_VALUE;
+  return distanceToSegment(point, ring[edge], ring[(edge + 1) % ring.length]);
+}
+
+/** The corner at which the nearest edge begins; -1 where there is none. */
+function nearestEdge(point: Point, ring: Ring): number {
   let [nearest, edge] = [Number.MAX_VALUE, -1];
-  for (let index = 0, before = ring.length - 1; index < ring.length; before = index, index += 1) {
-    const squared = squaredToSegment(point, ring[before], ring[index]);
+  for (let index = 0; index < ring.length; index += 1) {
+    const squared = squaredToSegment(point, ring[index], ring[(index + 1) % ring.length]);
     if (squared < nearest) [nearest, edge] = [squared, index];
   }
-  if (edge < 0) return Number.MAX_VALUE;
-  return distanceToSegment(point, ring[edge === 0 ? ring.length - 1 : edge - 1], ring[edge]);
+  return edge;
 }
 
 /** Square of the distance to a segment, mm2: for comparing many, because it makes no points and takes no root. */

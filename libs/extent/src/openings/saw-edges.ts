@@ -46,9 +46,10 @@ const edgeLengthMm = (ring: Ring, index: number): number =>
   distance(ring[index], ring[(index + 1) % ring.length]);
 
 function polygonWithSawableEdges(polygon: Polygon, terms: SawTerms): Region {
+  const staying = new Set<string>();
   let current = polygon;
   for (let left = cornersOf(polygon); left > 0; left -= 1) {
-    const next = withOneEdgeLess(current, terms);
+    const next = withOneEdgeLess(current, terms, staying);
     if (next === undefined) break;
     current = next;
   }
@@ -64,8 +65,8 @@ interface Edge {
   readonly lengthMm: number;
 }
 
-/** Nothing where no short edge can go. */
-function withOneEdgeLess(polygon: Polygon, terms: SawTerms): Polygon | undefined {
+/** Nothing where no short edge can go. An edge that could not go between the same neighbours before is not tried again. */
+function withOneEdgeLess(polygon: Polygon, terms: SawTerms, staying: Set<string>): Polygon | undefined {
   const rings = [polygon.outer, ...polygon.holes];
   const short = rings
     .flatMap((ring, at) =>
@@ -73,16 +74,22 @@ function withOneEdgeLess(polygon: Polygon, terms: SawTerms): Polygon | undefined
     )
     .filter(({ lengthMm }) => lengthMm < terms.ground.rules.cornerRadiusMm - PENCIL_MM)
     .sort((one, other) => one.lengthMm - other.lengthMm);
+  if (short.length === 0) return undefined;
+  const change = changeFrom(polygon, terms);
   for (const edge of short) {
-    const found = leastChange(
-      polygon,
-      waysWithout(rings[edge.ring], edge.index).flatMap((ring) => withRing(polygon, edge.ring, ring)),
-      terms,
-    );
+    const key = keyOf(rings[edge.ring], edge.index);
+    if (staying.has(key)) continue;
+    const ways = waysWithout(rings[edge.ring], edge.index);
+    const found = change(ways.flatMap((ring) => withRing(polygon, edge.ring, ring)));
     if (found !== undefined) return found;
+    staying.add(key);
   }
   return undefined;
 }
+
+/** An edge and its neighbours. */
+const keyOf = (ring: Ring, index: number): string =>
+  [-1, 0, 1, 2].map((step) => ring[(index + step + ring.length) % ring.length].join()).join(' ');
 
 function waysWithout(ring: Ring, index: number): readonly Ring[] {
   if (ring.length <= 3) return [];
@@ -120,27 +127,36 @@ function withRing({ outer, holes }: Polygon, at: number, ring: Ring): Region {
 /** The least area that may stray where nothing should be cut, mm2: the clipping's rounding along an edge. */
 const ROUNDING_MM2 = 1;
 
-function leastChange(polygon: Polygon, ways: Region, { seeds, ground }: SawTerms): Polygon | undefined {
+/** Of several ways to change a polygon the one that changes least, if any may be taken. */
+function changeFrom(polygon: Polygon, { seeds, ground }: SawTerms): (ways: Region) => Polygon | undefined {
   const bareBefore = difference(seeds, [polygon]);
+  const bareBeforeMm2 = areaMm2(bareBefore);
   const mostReachMm = Math.max(ground.rules.undercutReachMm, reachUnder(bareBefore, [polygon]));
-  const allowed = ways.flatMap((way) => {
+  const changeTo = (way: Polygon): readonly Change[] => {
     if (areaMm2(difference([way], ground.permitted)) > ROUNDING_MM2) return [];
     const bare = difference(seeds, [way]);
     if (reachUnder(bare, [way]) > mostReachMm) return [];
-    const moreBareMm2 = areaMm2(bare) - areaMm2(bareBefore);
-    return [{ way, bareMm2: Math.max(PLUG_MM2, moreBareMm2), changeMm2: changeBetween(polygon, way) }];
-  });
-  const [first, ...rest] = allowed;
-  if (first === undefined) return undefined;
-  return rest.reduce(
-    (best, one) =>
-      one.bareMm2 - best.bareMm2 < -ROUNDING_MM2 ||
-      (one.bareMm2 - best.bareMm2 <= ROUNDING_MM2 && one.changeMm2 < best.changeMm2 - ROUNDING_MM2)
-        ? one
-        : best,
-    first,
-  ).way;
+    const bareMm2 = Math.max(PLUG_MM2, areaMm2(bare) - bareBeforeMm2);
+    return [{ way, bareMm2, changeMm2: changeBetween(polygon, way) }];
+  };
+  return (ways) => {
+    const [first, ...rest] = ways.flatMap(changeTo);
+    return first === undefined ? undefined : rest.reduce(lesser, first).way;
+  };
 }
+
+interface Change {
+  readonly way: Polygon;
+  /** Bad core that comes to lie under the lip. */
+  readonly bareMm2: number;
+  readonly changeMm2: number;
+}
+
+const lesser = (best: Change, one: Change): Change =>
+  one.bareMm2 - best.bareMm2 < -ROUNDING_MM2 ||
+  (one.bareMm2 - best.bareMm2 <= ROUNDING_MM2 && one.changeMm2 < best.changeMm2 - ROUNDING_MM2)
+    ? one
+    : best;
 
 const changeBetween = (one: Polygon, other: Polygon): number =>
   areaMm2(difference([one], [other])) + areaMm2(difference([other], [one]));
