@@ -1,13 +1,4 @@
-import { depreciationQuestions, type DepreciationTerms } from '#lib/costing';
-import { Asked } from '../edge/dto/index.js';
+import { depreciationQuestions } from '#lib/costing';
+import { answering } from '../edge/dto/index.js';
 
-export class DepreciationDto implements DepreciationTerms {
-  @Asked(depreciationQuestions.ageYears)
-  readonly ageYears!: number;
-
-  @Asked(depreciationQuestions.lifeYears)
-  readonly lifeYears?: number;
-
-  @Asked(depreciationQuestions.percent)
-  readonly percent?: string;
-}
+export class DepreciationDto extends answering(depreciationQuestions) {}

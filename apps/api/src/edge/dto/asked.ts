@@ -1,20 +1,8 @@
 import { inWords } from '#lib/asking';
-import type { Form, ListQuestion, PartQuestion, Question, Questions } from '#lib/asking';
+import type { Form, Question } from '#lib/asking';
 import { Defect } from '#lib/kernel';
-import type { DtoClass, Said } from './field.js';
-import {
-  CalendarDate,
-  CalendarDates,
-  Flag,
-  Nums,
-  OneOf,
-  Part,
-  Parts,
-  PartsByKind,
-  SomeOf,
-  Text,
-  Texts,
-} from './plain-fields.js';
+import type { Said } from './field.js';
+import { CalendarDate, CalendarDates, Flag, Nums, OneOf, SomeOf, Text, Texts } from './plain-fields.js';
 import { Outlines, Point, Points } from './points.js';
 import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';
 
@@ -22,7 +10,7 @@ import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Ran
  * A field of a request, all of it taken from the question it answers: bounds, choices, unit, whether it may be left out,
  * what is taken then, and the words of the contract.
  */
-export function Asked(question: Question): PropertyDecorator {
+export function askedField(question: Question): PropertyDecorator {
   const { form } = question;
   const said = saidOf(question);
   switch (form.kind) {
@@ -49,32 +37,6 @@ export function Asked(question: Question): PropertyDecorator {
     default:
       throw new Defect(`"${question.meaning}" has parts of its own: name their class`);
   }
-}
-
-/** An object of the request, by the class that reads it. */
-export const AskedPart = <Q extends Questions>(
-  question: PartQuestion<Q, unknown>,
-  type: () => DtoClass,
-): PropertyDecorator => Part(type, saidOf(question));
-
-/** A list of such objects. */
-export function AskedParts<Q extends Questions>(
-  question: ListQuestion<Q, unknown>,
-  type: () => DtoClass,
-): PropertyDecorator {
-  const { least, most } = question;
-  return Parts(type, { ...saidOf(question), least, most });
-}
-
-/** A list of objects of several kinds, by the classes that read them. */
-export function AskedByKind(
-  question: Question,
-  classes: () => Readonly<Record<string, DtoClass>>,
-): PropertyDecorator {
-  const { form } = question;
-  if (form.kind !== 'kinds') throw new Defect(`"${question.meaning}" is not asked by kind`);
-  const { by, least, most } = form;
-  return PartsByKind(by, classes, { ...saidOf(question), least, most });
 }
 
 /** What the contract says of a question whose form a field of its own knows, such as an outline. */

@@ -1,4 +1,4 @@
-export { Asked, AskedByKind, AskedPart, AskedParts, saidOf } from './asked.js';
+export { answering } from './answering.js';
 export { Field, type Check, type DtoClass, type Said } from './field.js';
 export {
   CalendarDate,

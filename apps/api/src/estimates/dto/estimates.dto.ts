@@ -7,17 +7,7 @@ import {
   SubstituteDto,
 } from '../../estimating/basket/basket.dto.js';
 import { orderQuestions } from '#lib/costing';
-import {
-  AskedPart,
-  AskedParts,
-  CalendarDate,
-  Code,
-  OneOf,
-  Part,
-  Text,
-  Texts,
-  Whole,
-} from '../../edge/dto/index.js';
+import { CalendarDate, Code, OneOf, Part, Text, Texts, Whole, answering } from '../../edge/dto/index.js';
 import { PageSize } from '../../edge/dto/query.js';
 import { DefectRecordDto } from '../../inputs/defect-record.dto.js';
 
@@ -147,7 +137,15 @@ const pricedAtMeaning =
 const supplierMeaning =
   'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.';
 
-export class BasketChoicesDto implements BasketChoices {
+export class BasketChoicesDto
+  extends answering(orderQuestions, {
+    hardeners: () => HardenerChoiceDto,
+    substitutes: () => SubstituteDto,
+    onHand: () => OnHandDto,
+    options: () => BasketOptionsDto,
+  })
+  implements BasketChoices
+{
   @Code({
     optional: true,
     description:
@@ -169,18 +167,6 @@ export class BasketChoicesDto implements BasketChoices {
       'Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays.',
   })
   readonly together?: readonly string[];
-
-  @AskedParts(orderQuestions.hardeners, () => HardenerChoiceDto)
-  readonly hardeners?: readonly HardenerChoiceDto[];
-
-  @AskedParts(orderQuestions.substitutes, () => SubstituteDto)
-  readonly substitutes?: readonly SubstituteDto[];
-
-  @AskedParts(orderQuestions.onHand, () => OnHandDto)
-  readonly onHand?: readonly OnHandDto[];
-
-  @AskedPart(orderQuestions.options, () => BasketOptionsDto)
-  readonly options?: BasketOptionsDto;
 }
 
 export class OrderQueryDto {
