@@ -23,7 +23,6 @@ export { depreciationQuestions } from './depreciation-questions.js';
 export {
   askWear,
   atExtentQuestions,
-  commonShareQuestions,
   extentFactorQuestions,
   linePackQuestions,
   lineQuestions,
@@ -61,7 +60,6 @@ export {
   type Driver,
   type RiskLine,
 } from './risk/cost-risk.js';
-export { riskDefaults } from './risk/risk-defaults.js';
 export { amountFactorAt } from './risk/at-extents.js';
 export {
   contingencyFor,
@@ -104,7 +102,6 @@ export type { BasketRequest, ResinMatch } from './basket/basket-request.js';
 export type { BasketNeed, BasketOptions, OnHand, Substitute, Transport } from './basket/questions.js';
 export { basketFrom } from './basket/basket-by-code.js';
 export {
-  DEFAULT_TIME_LIMIT_S,
   basketOptionQuestions,
   basketQuestions,
   hardenerChoiceQuestions,
@@ -172,3 +169,4 @@ export {
 } from './variants.js';
 
 export const formulas: readonly AnyFormula[] = [triangularMean, contingencyAtP80];
+export { commonShareQuestions, drawQuestions } from './risk/risk-questions.js';

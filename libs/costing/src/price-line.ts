@@ -1,3 +1,5 @@
+import { saidOr } from '#lib/asking';
+import { lineQuestions } from './questions.js';
 import {
   decimal,
   decimalFromNumber,
@@ -49,7 +51,7 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
   const charged = decimalFromNumber(figures.charged.value, places, rounding);
   const packsPrice = packsPriceOf(request);
   const of = (quantity: Decimal, unitRate: Decimal): Money =>
-    request.rateIncludesTax === true
+    saidOr(lineQuestions.rateIncludesTax, request.rateIncludesTax)
       ? netOfInclusivePrice(quantity, unitRate, terms.taxPercent, { currency, rounding })
       : priceOf(quantity, rate(unitRate, currency, request.unit), rounding);
   const bought = packsPrice === undefined ? undefined : of(once, packsPrice);
@@ -143,9 +145,9 @@ const described = (request: LineRequest): Pick<CostLine, Described> => ({
   ...(request.stage === undefined ? {} : { stage: request.stage }),
   partOrLabour: request.partOrLabour,
   causeClass: request.causeClass,
-  scope: request.scope ?? 'in',
+  scope: saidOr(lineQuestions.scope, request.scope),
   unit: request.unit,
-  rateIncludesTax: request.rateIncludesTax ?? false,
+  rateIncludesTax: saidOr(lineQuestions.rateIncludesTax, request.rateIncludesTax),
   taxGroup: request.taxGroup,
   spread: request.spread ?? { low: 1, high: 1 },
   atExtents: request.atExtents ?? [],
@@ -298,7 +300,7 @@ const taxInput = (
   { rateIncludesTax, taxGroup }: LineRequest,
   { taxPercent, at }: PricingTerms,
 ): Readonly<Record<string, Figure>> =>
-  rateIncludesTax === true
+  saidOr(lineQuestions.rateIncludesTax, rateIncludesTax)
     ? {
         taxInRate: assumed<string>(
           '%',

@@ -8,6 +8,7 @@ import {
   askText,
   askWhether,
   askWhich,
+  practice,
   type AnswersTo,
 } from '#lib/asking';
 import { evidenceGrades } from '#lib/extent';
@@ -16,8 +17,7 @@ import { causeClasses, partOrLabours, sections, type DepreciationTerms } from '.
 import { commercialRounding, roundings } from './exact.js';
 import { depreciationTermsFaults, wearFaults } from './line-faults.js';
 import { unitCodes } from './exports/unit-codes.js';
-import { riskDefaults } from './risk/risk-defaults.js';
-import { spreadShapes } from './risk/spread-quantile.js';
+import { drawQuestions } from './risk/risk-questions.js';
 
 const QUANTITY = { from: 0, upTo: 1e9 } as const;
 const SHARE = { from: 0, upTo: 1 } as const;
@@ -118,8 +118,7 @@ export const lineQuestions = {
   }),
   rateIncludesTax: askWhether({
     meaning: 'whether the rate holds the tax of its group',
-    description: 'The rate holds the tax of its group; absent: false.',
-    otherwise: 'unknown',
+    otherwise: practice(false, 'rates of the trade are told without tax'),
   }),
   taxGroup: askCode({ meaning: 'tax group', description: 'Code of one of taxGroups.' }),
   spread: askPart({
@@ -138,9 +137,9 @@ export const lineQuestions = {
   depreciation: askDepreciation('Wear of the part, shown beside the amount, which it does not change.'),
   scope: askWhich({
     meaning: 'whether it is summed',
-    note: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
+    note: 'Out: listed so that nobody can say it was forgotten, not summed.',
     choices: ['in', 'out'],
-    otherwise: 'unknown',
+    otherwise: practice('in', 'a line is listed because it is to be paid for'),
   }),
   note: askText({ meaning: 'note beside the line', atMost: 1000, otherwise: 'unknown' }),
 };
@@ -157,20 +156,6 @@ export const extentFactorQuestions = {
   high: ask({ unit: '1', meaning: 'most that may be found, over what is recorded', range: EXTENT }),
 };
 
-const shareQuestion = (common: 'labour' | 'part', meaning: string) =>
-  ask({
-    unit: '1',
-    meaning,
-    description: `Share of the variance of rates that they have in common; absent: ${riskDefaults[common]}.`,
-    range: SHARE,
-    otherwise: 'unknown',
-  });
-
-export const commonShareQuestions = {
-  labour: shareQuestion('labour', 'what rates of labour have in common'),
-  part: shareQuestion('part', 'what prices of parts have in common'),
-};
-
 export const riskQuestions = {
   evidence: askWhich({
     meaning: 'how the extent was found',
@@ -183,40 +168,7 @@ export const riskQuestions = {
     of: extentFactorQuestions,
     otherwise: 'unknown',
   }),
-  samples: ask({
-    unit: '1',
-    meaning: 'draws of the simulation',
-    note: `A multiple of ten; absent: ${riskDefaults.samples}.`,
-    range: { from: 100, upTo: 200_000 },
-    isWhole: true,
-    otherwise: 'unknown',
-  }),
-  seed: ask({
-    unit: '1',
-    meaning: 'seed of the simulation',
-    note: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
-    range: { from: 0, upTo: 4_294_967_295 },
-    isWhole: true,
-    otherwise: 'unknown',
-  }),
-  shape: askWhich({
-    meaning: 'how three points are read as a distribution',
-    description: `How three points are read as a distribution; absent: ${riskDefaults.shape}.`,
-    choices: spreadShapes,
-    otherwise: 'unknown',
-  }),
-  extentToRate: ask({
-    unit: '1',
-    meaning: 'correlation of unit rates with the extent',
-    description: `Correlation of unit rates with the extent; absent: ${riskDefaults.extentToRate}.`,
-    range: SHARE,
-    otherwise: 'unknown',
-  }),
-  commonShare: askPart({
-    meaning: 'share of the variance of rates that labour, or parts, have in common',
-    of: commonShareQuestions,
-    otherwise: 'unknown',
-  }),
+  ...drawQuestions,
   stageZeroCost: askDecimal({
     meaning: 'price of opening and mapping before the rest is agreed',
     otherwise: 'unknown',
@@ -264,9 +216,8 @@ export const priceJobQuestions = {
   contingencyAmount: askDecimal({ meaning: 'contingency, as an amount', otherwise: 'unknown' }),
   rounding: askWhich({
     meaning: 'how each amount is rounded',
-    description: `How each amount is rounded; absent: ${commercialRounding}.`,
     choices: roundings,
-    otherwise: 'unknown',
+    otherwise: practice(commercialRounding, 'commercial rounding, as invoices are'),
   }),
   risk: askPart({ meaning: 'how the range is worked out', of: riskQuestions, otherwise: 'unknown' }),
 };

@@ -1,3 +1,5 @@
+import { saidOr } from '#lib/asking';
+import { priceJobQuestions } from './questions.js';
 import {
   andThen,
   below,
@@ -41,7 +43,7 @@ import {
   type Section,
   type TaxGroup,
 } from './cost-line.js';
-import { commercialRounding, roundings } from './exact.js';
+import { roundings } from './exact.js';
 import { decimalFault, faultsOfLine } from './line-faults.js';
 import { priceLine, type PricedLine } from './price-line.js';
 import { cellSum, totalsOf, type Cell, type Totals, type TotalsTerms } from './totals.js';
@@ -220,7 +222,7 @@ const read = (text: string | undefined): Decimal => (text === undefined ? none :
 
 const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
   currency,
-  rounding: request.rounding ?? commercialRounding,
+  rounding: saidOr(priceJobQuestions.rounding, request.rounding),
   taxGroups: request.taxGroups.map(({ code, percent }) => ({ code, percent: read(percent) })),
   overheadPercent: read(request.overheadPercent),
   profitPercent: read(request.profitPercent),

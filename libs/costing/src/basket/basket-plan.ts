@@ -1,3 +1,5 @@
+import { saidOr } from '#lib/asking';
+import { basketOptionQuestions } from './questions.js';
 import type { Pack } from '#lib/catalogue';
 import { moneyFrom, type Currency } from '#lib/money';
 import { variantOf, type MaterialVariant } from '#lib/takeoff';
@@ -19,7 +21,10 @@ import { termsOf, type SupplierTerms } from './supplier-terms.js';
 
 /** Sorts needs into demands and packs into goods; the request has been found sound. */
 export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
-  const options = request.options ?? {};
+  const options = {
+    ...request.options,
+    transport: saidOr(basketOptionQuestions.transport, request.options?.transport),
+  };
   const demands = demandsOf(request.needs, request.onHand ?? []);
   const substitutes = request.substitutes ?? [];
   const matches = request.matches ?? [];

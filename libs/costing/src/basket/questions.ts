@@ -1,4 +1,5 @@
 import {
+  practice,
   ask,
   askCode,
   askDay,
@@ -92,15 +93,12 @@ export const onHandQuestions = {
   }),
 };
 
-/** For all searches of an order together. */
-export const DEFAULT_TIME_LIMIT_S = 5;
-
 export const basketOptionQuestions = {
   transport: askWhich({
     meaning: 'how the order travels',
-    note: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.',
+    note: 'By air nothing hazardous travels; who collects pays no freight.',
     choices: ['ground', 'air', 'collect'],
-    otherwise: 'unknown',
+    otherwise: practice('ground', 'most of what a repair needs is hazardous and may not fly'),
   }),
   monthsUntilUse: ask({
     unit: 'months',
@@ -132,15 +130,15 @@ export const basketOptionQuestions = {
   }),
   secondBest: askWhether({
     meaning: 'whether a second best order is looked for',
-    description: 'A second best order of another kind is looked for; absent: true.',
-    otherwise: 'unknown',
+    description: 'Of another kind: other suppliers, other packs.',
+    otherwise: practice(true, 'a buyer wants to see what the choice costs'),
   }),
   timeLimitS: ask({
     unit: 's',
     meaning: 'time for all searches of the order together',
-    note: `Absent: ${DEFAULT_TIME_LIMIT_S}. What is found by then is given, with its distance from the best that is possible.`,
+    note: 'What is found by then is given, with its distance from the best that is possible.',
     range: { above: 0, upTo: 30 },
-    otherwise: 'unknown',
+    otherwise: practice(5, 'ordinary orders take a fraction of a second'),
   }),
   orderDate: askDay({
     meaning: 'day of the order',

@@ -1,4 +1,5 @@
-import { DEFAULT_TIME_LIMIT_S } from './questions.js';
+import { saidOr } from '#lib/asking';
+import { basketOptionQuestions } from './questions.js';
 import { Defect, refusal, success, type Outcome } from '#lib/kernel';
 import {
   exactMoney,
@@ -48,12 +49,16 @@ export async function solveBasket(request: BasketRequest, solve: Solve): Promise
   const currency = findCurrency(request.currency);
   if (problems.length > 0 || currency === undefined) return refusal(...problems);
   const plan = planBasket(request, currency);
-  const solver = { solve, timeLimitS: request.options?.timeLimitS ?? DEFAULT_TIME_LIMIT_S, relativeGap: 0 };
+  const solver = {
+    solve,
+    timeLimitS: saidOr(basketOptionQuestions.timeLimitS, request.options?.timeLimitS),
+    relativeGap: 0,
+  };
   const found = await bestOf(plan, solver);
   const order = explainedOrder(plan, found.purchase);
   checkCovered(order, found.shortfalls);
   const second =
-    request.options?.secondBest === false
+    saidOr(basketOptionQuestions.secondBest, request.options?.secondBest) === false
       ? undefined
       : await secondBest(plan, found, { order, solver: { ...solver, relativeGap: SECOND_BEST_GAP } });
   return success({

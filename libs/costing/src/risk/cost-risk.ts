@@ -1,15 +1,16 @@
+import { answeredIn, faultsIn, saidOr } from '#lib/asking';
 import { evidenceGrades, growthCite, growthLaw, growthQuantile, type EvidenceGrade } from '#lib/extent';
 import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { currencyCodes, findCurrency, moneyFrom, moneyJson, type Currency, type MoneyJson } from '#lib/money';
-import { assumed, type Cite, type Figure } from '#lib/provenance';
+import { assumed, type Figure } from '#lib/provenance';
 import { isOrdered } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import type { AtExtent } from '../cost-line.js';
 import { moneyNear } from '../exact.js';
 import { faultsOfAtExtents } from '../line-faults.js';
 import { informationValue, type InformationValue } from './information-value.js';
+import { REPLICATES, commonShareQuestions, drawQuestions, type DrawTerms } from './risk-questions.js';
 import { latinHypercube, type Design } from './latin-hypercube.js';
-import { riskDefaults } from './risk-defaults.js';
 import {
   EXTENT,
   commonIndex,
@@ -33,7 +34,7 @@ import {
   varianceShare,
   type HistogramBar,
 } from './sample-statistics.js';
-import { quantilesOf, spreadShapes, type SpreadShape } from './spread-quantile.js';
+import { quantilesOf, type SpreadShape } from './spread-quantile.js';
 
 export interface RiskLine {
   readonly code: string;
@@ -45,18 +46,12 @@ export interface RiskLine {
   readonly partOrLabour: CommonCause;
 }
 
-export interface CostRiskRequest {
+export interface CostRiskRequest extends DrawTerms {
   readonly currency: string;
   readonly lines: readonly RiskLine[];
   readonly extent:
     | { readonly grade: EvidenceGrade }
     | { readonly low: number; readonly likely: number; readonly high: number };
-  /** A multiple of ten; ten thousand when absent. */
-  readonly samples?: number;
-  readonly seed?: number;
-  readonly shape?: SpreadShape;
-  readonly extentToRate?: number;
-  readonly commonShare?: Readonly<Partial<Record<CommonCause, number>>>;
   /** Price of "stage 0: open and map"; its worth is reported when given. */
   readonly stageZeroCost?: string;
   /** What the repair is worth to the owner; above it he would rather not repair. */
@@ -123,8 +118,6 @@ export interface CostRisk {
   readonly assumptions: readonly Figure[];
 }
 
-const REPLICATES = 10;
-const MOST_SAMPLES = 200_000;
 const BARS = 40;
 const P90_SCORE = 1.2815515655446004;
 
@@ -139,10 +132,10 @@ export function costRisk(request: CostRiskRequest): Outcome<CostRisk> {
   const problems = faultsOf(request, currency);
   if (problems.length > 0) return refusal(...problems);
   const model = modelOf(request);
-  const strata = (request.samples ?? riskDefaults.samples) / REPLICATES;
+  const strata = saidOr(drawQuestions.samples, request.samples) / REPLICATES;
   const design = latinHypercube(
     { variables: variableCount(model), strata, replicates: REPLICATES },
-    request.seed ?? riskDefaults.seed,
+    saidOr(drawQuestions.seed, request.seed),
   );
   return success(described(request, { model, design, totals: simulate(model, design), currency }));
 }
@@ -173,17 +166,14 @@ const extentTableOf =
   (probabilities: Float64Array): Float64Array =>
     'grade' in extent
       ? probabilities.map((probability) => growthQuantile(lawOf(extent.grade), probability))
-      : quantilesOf(extent, shape ?? riskDefaults.shape, probabilities);
+      : quantilesOf(extent, saidOr(drawQuestions.shape, shape), probabilities);
 
 const modelOf = (request: CostRiskRequest): RiskModel =>
   riskModel(request.lines.map(modelLine), {
     extent: extentTableOf(request),
-    shape: request.shape ?? riskDefaults.shape,
-    extentToRate: request.extentToRate ?? riskDefaults.extentToRate,
-    commonShare: {
-      labour: request.commonShare?.labour ?? riskDefaults.labour,
-      part: request.commonShare?.part ?? riskDefaults.part,
-    },
+    shape: saidOr(drawQuestions.shape, request.shape),
+    extentToRate: saidOr(drawQuestions.extentToRate, request.extentToRate),
+    commonShare: commonSharesOf(request),
   });
 
 const modelLine = ({ code, title, amount, spread, atExtents, partOrLabour }: RiskLine): ModelLine => ({
@@ -206,8 +196,8 @@ function described(request: CostRiskRequest, simulated: Simulated): CostRisk {
   return {
     currency: currency.code,
     samples: totals.length,
-    seed: request.seed ?? riskDefaults.seed,
-    shape: request.shape ?? riskDefaults.shape,
+    seed: saidOr(drawQuestions.seed, request.seed),
+    shape: saidOr(drawQuestions.shape, request.shape),
     extent: extentOf(request),
     point: near(point),
     mean: near(mean(totals)),
@@ -289,62 +279,53 @@ function driversOf(
   };
 }
 
-const judged: Cite = { source: 'RISK-JUDGEMENT' };
-
+/** The extent where a grade alone stands for it, and what rates have in common where nobody said. */
 function assumptionsOfRisk(request: CostRiskRequest): readonly Figure[] {
-  const figures: Figure[] = [];
-  const add = (at: string, value: number, meaning: string): void => {
-    figures.push(assumed('1', fraction(value), meaning, { at, because: 'nothing was stated', cite: judged }));
+  const { extentToRate, commonShare } = request;
+  return [
+    ...extentAssumed(request),
+    answeredIn(drawQuestions.extentToRate, extentToRate, '/extentToRate'),
+    answeredIn(commonShareQuestions.labour, commonShare?.labour, '/commonShare/labour'),
+    answeredIn(commonShareQuestions.part, commonShare?.part, '/commonShare/part'),
+  ].filter(({ origin }) => origin.kind === 'assumed');
+}
+
+function extentAssumed(request: CostRiskRequest): readonly Figure[] {
+  if (!('grade' in request.extent)) return [];
+  const { low, likely, high } = extentOf(request);
+  const because = `evidence grade ${request.extent.grade}`;
+  return [
+    assumed('1', fraction(likely), 'extent factor', { at: '/extent', because, cite: growthCite, low, high }),
+  ];
+}
+
+function commonSharesOf({ commonShare }: CostRiskRequest): Readonly<Record<CommonCause, number>> {
+  return {
+    labour: saidOr(commonShareQuestions.labour, commonShare?.labour),
+    part: saidOr(commonShareQuestions.part, commonShare?.part),
   };
-  if ('grade' in request.extent) {
-    const { low, likely, high } = extentOf(request);
-    figures.push(
-      assumed('1', fraction(likely), 'extent factor', {
-        at: '/extent',
-        because: `evidence grade ${request.extent.grade}`,
-        cite: growthCite,
-        low,
-        high,
-      }),
-    );
-  }
-  if (request.extentToRate === undefined)
-    add('/extentToRate', riskDefaults.extentToRate, 'correlation of unit rates with the extent');
-  if (request.commonShare?.labour === undefined)
-    add('/commonShare/labour', riskDefaults.labour, 'share of variance that labour has in common');
-  if (request.commonShare?.part === undefined)
-    add('/commonShare/part', riskDefaults.part, 'share of variance that parts have in common');
-  return figures;
 }
 
 function faultsOf(request: CostRiskRequest, currency: Currency): readonly Problem[] {
-  const samples = request.samples ?? riskDefaults.samples;
-  const isSampleCount = Number.isInteger(samples / REPLICATES) && samples >= 100 && samples <= MOST_SAMPLES;
+  const answered = faultsIn(request, drawQuestions);
+  const areRight = (...places: readonly string[]): boolean =>
+    !answered.some(({ at }) => places.some((place) => at.startsWith(place)));
   return [
     ...(request.lines.length === 0 ? [problem('too-few', '/lines', { count: 0, least: 1 })] : []),
-    ...(isSampleCount
-      ? []
-      : [
-          problem('out-of-range', '/samples', {
-            value: samples,
-            range: `a multiple of ${REPLICATES} from 100 to ${MOST_SAMPLES}`,
-          }),
-        ]),
-    ...(Number.isSafeInteger(request.seed ?? 1)
-      ? []
-      : [problem('not-a-number', '/seed', { value: String(request.seed), hint: ', whole' })]),
-    ...(spreadShapes.includes(request.shape ?? 'triangular')
-      ? []
-      : [
-          problem('not-one-of', '/shape', { value: String(request.shape), choices: spreadShapes.join(', ') }),
-        ]),
+    ...answered,
+    ...(areRight('/samples') ? replicateFaults(request) : []),
     ...extentFaults(request.extent),
-    ...correlationFaults(request),
+    ...(areRight('/extentToRate', '/commonShare') ? correlationFaults(request) : []),
     ...request.lines.flatMap((line, index) => lineFaults(line, pointer('/lines', index))),
     ...amountFault(request.stageZeroCost, '/stageZeroCost', currency),
     ...amountFault(request.worthOfRepair, '/worthOfRepair', currency),
   ];
 }
+
+const replicateFaults = ({ samples = REPLICATES }: CostRiskRequest): readonly Problem[] =>
+  samples % REPLICATES === 0
+    ? []
+    : [problem('out-of-range', '/samples', { value: samples, range: `a multiple of ${REPLICATES}` })];
 
 function extentFaults(extent: CostRiskRequest['extent']): readonly Problem[] {
   if ('grade' in extent) {
@@ -365,27 +346,18 @@ function extentFaults(extent: CostRiskRequest['extent']): readonly Problem[] {
   ];
 }
 
-function correlationFaults({ extentToRate, commonShare }: CostRiskRequest): readonly Problem[] {
-  const withExtent = extentToRate ?? riskDefaults.extentToRate;
-  const inRange = (value: number): boolean => value >= 0 && value <= 1;
-  const faults = inRange(withExtent)
-    ? []
-    : [problem('out-of-range', '/extentToRate', { value: withExtent, range: '0 to 1' })];
-  const shares = (['labour', 'part'] as const).flatMap((common) => {
-    const share = commonShare?.[common] ?? riskDefaults[common];
-    const at = pointer('/commonShare', common);
-    const most = 1 - withExtent ** 2;
-    if (!inRange(share)) return [problem('out-of-range', at, { value: share, range: '0 to 1' })];
-    return share <= most + 1e-12
-      ? []
-      : [
-          problem('contradiction', at, {
-            other: '/extentToRate',
-            why: `beside a correlation of ${withExtent} with the extent, rates have at most ${most} in common`,
-          }),
-        ];
-  });
-  return [...faults, ...shares];
+/** What rates share with the extent and among themselves is together no more than all of their variance. */
+function correlationFaults(request: CostRiskRequest): readonly Problem[] {
+  const withExtent = saidOr(drawQuestions.extentToRate, request.extentToRate);
+  const most = 1 - withExtent ** 2;
+  return Object.entries(commonSharesOf(request))
+    .filter(([, share]) => share > most + 1e-12)
+    .map(([common]) =>
+      problem('contradiction', pointer('/commonShare', common), {
+        other: '/extentToRate',
+        why: `beside a correlation of ${withExtent} with the extent, rates have at most ${most} in common`,
+      }),
+    );
 }
 
 function lineFaults({ amount, spread, atExtents }: RiskLine, at: string): readonly Problem[] {

@@ -41,7 +41,11 @@ export const namedPlyQuestions = {
     description: 'Code of a reinforcement in the catalogue.',
     example: 'reinforcement-cloth-335',
   }),
-  turnDeg: ask({ ...turn, description: 'Roll direction from forward; absent: 0.', otherwise: 'unknown' }),
+  turnDeg: ask({
+    ...turn,
+    description: 'Roll direction from forward.',
+    otherwise: practice(0, 'fabric is rolled out along the boat'),
+  }),
   fibreMassFraction: ask({
     ...fibreMassFraction,
     description: 'Fibre mass fraction; absent: hand lay-up by the catalogue.',
@@ -270,14 +274,14 @@ export const relaidSkinQuestions = {
   }),
   restore: askWhich({
     meaning: 'which build is restored',
-    description: 'Which build of a guessed old skin is restored; absent: likely.',
+    description: 'Which build of a guessed old skin is restored.',
     choices: ['likely', 'strongest'],
-    otherwise: 'unknown',
+    otherwise: practice('likely', 'the spread of the guess is told beside it'),
   }),
   restoreShear: askWhether({
     meaning: 'whether shear stiffness is restored',
-    description: 'Restore shear stiffness in the plane too; absent: false.',
-    otherwise: 'unknown',
+    description: 'Restore shear stiffness in the plane too.',
+    otherwise: practice(false, 'a deck is loaded across its plane'),
   }),
   layOut: askPart({
     meaning: 'where the skin is laid out',

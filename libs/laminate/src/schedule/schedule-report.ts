@@ -1,3 +1,5 @@
+import { saidOr } from '#lib/asking';
+import { relaidSkinQuestions } from './asked.js';
 import { type Assumption } from '#lib/asking';
 import { Defect, lazily, unreachable } from '#lib/kernel';
 import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
@@ -332,7 +334,7 @@ function checksOf(
   return [
     stiffness('stiffness-along', 'Extensional stiffness along', 'alongNPerMm'),
     stiffness('stiffness-across', 'Extensional stiffness across', 'acrossNPerMm'),
-    ...(request.restoreShear === true ? [shear] : []),
+    ...(saidOr(relaidSkinQuestions.restoreShear, request.restoreShear) ? [shear] : []),
     ...pulls.map((pull, i) =>
       checked({
         check: `strength-${pull}`,

@@ -1,3 +1,5 @@
+import { saidOr } from '#lib/asking';
+import { relaidSkinQuestions } from './asked.js';
 import {
   andThen,
   below,
@@ -164,7 +166,8 @@ interface Preparation extends Omit<PreparedSearch, 'problem' | 'target'> {
 
 function prepare({ options, ...preparation }: Preparation): PreparedSearch {
   const { request, settled, old } = preparation;
-  const build = request.restore === 'strongest' ? (old.high ?? old) : old;
+  const build =
+    saidOr(relaidSkinQuestions.restore, request.restore) === 'strongest' ? (old.high ?? old) : old;
   const target = build.measure;
   const { thicknessMm } = request.oldSkin;
   const steps = Math.floor((settled.taperRatio * thicknessMm) / settled.smallestStepMm);
@@ -174,7 +177,7 @@ function prepare({ options, ...preparation }: Preparation): PreparedSearch {
     target: {
       alongNPerMm: target.alongNPerMm,
       acrossNPerMm: target.acrossNPerMm,
-      shearNPerMm: request.restoreShear === true ? target.shearNPerMm : 0,
+      shearNPerMm: saidOr(relaidSkinQuestions.restoreShear, request.restoreShear) ? target.shearNPerMm : 0,
       strengthNPerMm: target.strengthNPerMm,
     },
     ...(panel === undefined ? {} : { panel: stackPanel(panel, request, build) }),

@@ -1,3 +1,4 @@
+import { saidOr } from '#lib/asking';
 import type { Reinforcement } from '#lib/catalogue';
 import { areaMm2, difference, offset, type Region } from '#lib/geometry';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
@@ -221,7 +222,7 @@ function layEach(
   const laid: { readonly ply: LaidOutPly; readonly cut: RollCut }[] = [];
   for (const [i, ply] of request.plies.entries()) {
     const outline = offset(request.opening, reach[i]);
-    const turnDeg = ply.turnDeg ?? 0;
+    const turnDeg = saidOr(namedPlyQuestions.turnDeg, ply.turnDeg);
     const under = laid.at(-1);
     const seamsBelowMm = under !== undefined && under.ply.turnDeg === turnDeg ? under.cut.seamsMm : [];
     const cut = cutFromRoll(outline, {

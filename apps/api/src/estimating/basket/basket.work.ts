@@ -1,5 +1,6 @@
+import { saidOr } from '#lib/asking';
 import {
-  DEFAULT_TIME_LIMIT_S,
+  basketOptionQuestions,
   solveBasket,
   solveByHighs,
   type Basket,
@@ -15,7 +16,8 @@ import { loadHighs } from './load-highs.js';
  */
 export async function run(request: BasketRequest): Promise<Outcome<Basket>> {
   const highs = await loadHighs();
-  const until = performance.now() + 1000 * (request.options?.timeLimitS ?? DEFAULT_TIME_LIMIT_S);
+  const until =
+    performance.now() + 1000 * saidOr(basketOptionQuestions.timeLimitS, request.options?.timeLimitS);
   return solveBasket(request, async (model, limits) => {
     const leftS = Math.min(limits.timeLimitS, (until - performance.now()) / 1000);
     return leftS <= 0 ? outOfTime : solveByHighs(highs, model, { ...limits, timeLimitS: leftS });
