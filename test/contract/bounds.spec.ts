@@ -4,9 +4,9 @@ import path from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { filled, problemsOf } from '../../apps/api/src/edge/dto/field.js';
 import { isRecord } from '../../apps/api/src/edge/record.js';
-import { pointer, type Problem } from '#lib/kernel';
+import { Defect, pointer, type Problem } from '#lib/kernel';
 import { doors, readers, type Door, type Reader } from './bounds/doors.js';
-import { boundsOf, type Bound, type Schema, type Schemas } from './bounds/probes.js';
+import { boundsOf, kindsOf, type Bound, type Schema, type Schemas } from './bounds/probes.js';
 import { withValue } from './bounds/requests.js';
 
 interface Document {
@@ -20,8 +20,13 @@ interface Body {
 
 const document = JSON.parse(readFileSync(path.join(import.meta.dirname, 'openapi.json'), 'utf8')) as Document;
 const { schemas } = document.components;
-const bodyOf = ({ path: at, method = 'post' }: Reader): Schema =>
-  document.paths[at][method].requestBody.content['application/json'].schema;
+const bodyOf = ({ path: at, method = 'post', kind }: Reader): Schema => {
+  const { schema } = document.paths[at][method].requestBody.content['application/json'];
+  if (kind === undefined) return schema;
+  const ofKind = kindsOf(schemas, schema).kinds.find(([name]) => name === kind);
+  if (ofKind === undefined) throw new Defect(`${at} takes no ${kind}`);
+  return ofKind[1];
+};
 
 /** What a fault says of the value itself; a fault of any other kind weighs it against its fellows or the catalogue. */
 const OF_THE_VALUE = [

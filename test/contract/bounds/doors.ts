@@ -23,8 +23,26 @@ import { OpeningsRequestDto } from '../../../apps/api/src/estimating/openings/op
 import { PanelCheckRequestDto } from '../../../apps/api/src/estimating/panel-check/panel-check.dto.js';
 import { QuantitiesRequestDto } from '../../../apps/api/src/estimating/quantities/quantities.dto.js';
 import { VariantsRequestDto } from '../../../apps/api/src/estimating/variants/variants.dto.js';
-import { NewKeyDto, NewPublishableKeyDto } from '../../../apps/api/src/access/access.dto.js';
-import { NewEditionDto } from '../../../apps/api/src/catalogue/dto/editions.dto.js';
+import {
+  NewClientSessionDto,
+  NewKeyDto,
+  NewOrganisationDto,
+  NewPublishableKeyDto,
+  RenewalDto,
+} from '../../../apps/api/src/access/access.dto.js';
+import {
+  NewEditionDto,
+  PublicationDto,
+  RestorationDto,
+} from '../../../apps/api/src/catalogue/dto/editions.dto.js';
+import { materialKinds } from '../../../apps/api/src/catalogue/dto/materials.dto.js';
+import { SupplierSheetDto } from '../../../apps/api/src/catalogue/dto/sheet.dto.js';
+import { CountedPacksDto, PackCountDto } from '../../../apps/api/src/catalogue/dto/stock.dto.js';
+import {
+  BasketChoicesDto,
+  EditionTrialDto,
+  RevisionRequestDto,
+} from '../../../apps/api/src/estimates/dto/estimates.dto.js';
 import {
   LabourRatesDto,
   PackDto,
@@ -32,7 +50,7 @@ import {
   PriceListDto,
 } from '../../../apps/api/src/catalogue/dto/prices.dto.js';
 import { SourceDto } from '../../../apps/api/src/catalogue/dto/source.dto.js';
-import { NewWebhookEndpointDto } from '../../../apps/api/src/events/events.dto.js';
+import { NewWebhookEndpointDto, SecretRenewalDto } from '../../../apps/api/src/events/events.dto.js';
 import { LetterheadDto } from '../../../apps/api/src/letterhead/letterhead.dto.js';
 import { ResinBatchesRequestDto } from '../../../apps/api/src/estimating/resin-batches/resin-batches.dto.js';
 import { DefectRecordDto } from '../../../apps/api/src/inputs/defect-record.dto.js';
@@ -47,7 +65,9 @@ export interface Door extends Reader {
 /** An endpoint behind which no room asks again: keys, catalogue, letterhead. */
 export interface Reader {
   readonly path: string;
-  readonly method?: 'post' | 'put';
+  readonly method?: 'post' | 'put' | 'patch';
+  /** Of a body that is of one of several kinds: the kind tried here. */
+  readonly kind?: string;
   readonly dto: DtoClass;
   readonly request: object;
 }
@@ -289,5 +309,58 @@ export const readers: readonly Reader[] = [
     dto: NewWebhookEndpointDto,
     request: { url: 'https://shop.example/events', types: ['order.made'] },
   },
+  {
+    path: '/v1/webhook-endpoints/{id}/secret-renewal',
+    dto: SecretRenewalDto,
+    request: { overlapHours: 24 },
+  },
+  { path: '/v1/keys/{id}/renewal', dto: RenewalDto, request: { overlapHours: 24 } },
+  { path: '/v1/organisations', dto: NewOrganisationDto, request: { name: 'An invented yard' } },
+  { path: '/v1/client-sessions', dto: NewClientSessionDto, request: { reference: 'A-1' } },
+  {
+    path: '/v1/editions/{code}/publication',
+    dto: PublicationDto,
+    request: { effectiveAt: '2027-03-04T08:00:00Z' },
+  },
+  { path: '/v1/editions/{code}/restoration', dto: RestorationDto, request: { code: 'spring-again' } },
+  { path: '/v1/editions/{code}/trial', dto: EditionTrialDto, request: { newest: 5 } },
+  {
+    path: '/v1/price-lists/{code}/sheets',
+    dto: SupplierSheetDto,
+    request: {
+      cells: 'Item;Price\nA-1;12,50',
+      columns: [
+        { heading: 'Item', means: 'sku' },
+        { heading: 'Price', means: 'price' },
+      ],
+      decimalMark: ',',
+      breaks: 'keep',
+      unknownSkus: 'refuse',
+    },
+  },
+  {
+    path: '/v1/price-lists/{code}/stock',
+    method: 'patch',
+    dto: CountedPacksDto,
+    request: { items: [{ sku: 'A-1', packs: 3 }] },
+  },
+  {
+    path: '/v1/price-lists/{code}/packs/{sku}/stock',
+    method: 'put',
+    dto: PackCountDto,
+    request: { packs: 3 },
+  },
+  { path: '/v1/estimates/{id}/basket', dto: BasketChoicesDto, request: {} },
+  {
+    path: '/v1/estimates/{id}/revisions',
+    dto: RevisionRequestDto,
+    request: { reason: 'The deck was opened.', record: deck },
+  },
+  ...Object.entries(materialKinds).map(([kind, dto]) => ({
+    path: '/v1/materials',
+    kind,
+    dto,
+    request: shippedCatalogue.materials.find((one) => one.kind === kind) ?? {},
+  })),
   { path: '/v1/letterhead', method: 'put', dto: LetterheadDto, request: { lines: ['An invented yard'] } },
 ];
