@@ -2,13 +2,13 @@ import { cautionsFor } from '#lib/cautions';
 import { mixedFacts, recordFacts, usesSolvent } from '../stages/caution-facts.js';
 import { coatingsOf } from '../stages/coatings.js';
 import { coreFoundBy } from '../stages/core-readings.js';
-import { areaMm2 } from '#lib/geometry';
 import { isKnown } from '#lib/kernel';
 import { m2FromMm2, mm2 } from '#lib/units';
 import { measuredFindings } from '../job/measured.js';
 import type { ClosedJob } from '../ladder/closed-job.js';
 import { netAreaMm2 } from '../ladder/deck-facts.js';
 import { pricedLadder } from '../ladder/priced-ladder.js';
+import { panelScope, zoneScope } from '../sections/deck-scope.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
 import { overlayIn, overlayOut } from '../sections/scope-section.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
@@ -115,28 +115,19 @@ function scopeOf({ job, ladder, cards, plan }: ClosedJob): Scope {
   const isOverlayOff =
     besides['overlay-screwed-m2'] !== undefined || besides['overlay-glued-m2'] !== undefined;
   const { panel } = job.record;
+  const areaM2 = m2FromMm2(mm2(netAreaMm2(panel)));
   const zones = ladder.extent?.zones ?? [];
   const dug = ladder.combination.reduce((sum, { place }) => sum + place.badAreaM2, 0);
   return {
-    panel: {
-      name: panel.name ?? 'Panel',
-      outline: panel.outline,
-      holes: panel.holes ?? [],
-      areaM2: m2FromMm2(mm2(netAreaMm2(panel))),
-    },
+    panel: panelScope(panel, areaM2),
     evidence: ladder.extent?.grade ?? job.answers.evidence.value,
     damagedAreaM2: ladder.extent?.damagedAreaM2 ?? { p10: dug, p50: dug, p90: dug },
-    zones: zones.map(({ id, outline, condition }) => ({
-      id,
-      outline,
-      condition,
-      areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
-    })),
+    zones: zones.map(zoneScope),
     contours: ladder.extent?.contours ?? [],
     ...ladder.extent?.next(),
     openings: [],
     openedAreaM2: 0,
-    retainedAreaM2: m2FromMm2(mm2(netAreaMm2(panel))),
+    retainedAreaM2: areaM2,
     undercutAreaM2: 0,
     coreOutAreaM2: 0,
     coreStaysAreaM2: 0,

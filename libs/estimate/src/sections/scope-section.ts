@@ -8,25 +8,16 @@ import { measuredFindings } from '../job/measured.js';
 import type { Job } from '../job/job.js';
 import type { OpenedScope } from '../stages/three-areas.js';
 import { areaOfPolygon, areasOf } from './areas.js';
+import { panelScope, zoneScope } from './deck-scope.js';
 
 /** What is cut, what stays, what is in and what is out. */
 export function scopeSection(job: Job, { plan, areas }: OpenedScope, extent: ExtentWork): Scope {
   const { panel } = job.record;
   return {
-    panel: {
-      name: panel.name ?? 'Panel',
-      outline: panel.outline,
-      holes: panel.holes ?? [],
-      areaM2: plan.panelAreaM2,
-    },
+    panel: panelScope(panel, plan.panelAreaM2),
     evidence: extent.grade,
     damagedAreaM2: extent.damagedAreaM2,
-    zones: extent.zones.map(({ id, outline, condition }) => ({
-      id,
-      outline,
-      condition,
-      areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
-    })),
+    zones: extent.zones.map(zoneScope),
     contours: extent.contours,
     ...extent.next(),
     openings: plan.openings.map((opening) => openingSection(opening, areas.stays.get(opening.label) ?? [])),
