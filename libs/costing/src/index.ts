@@ -31,7 +31,6 @@ export {
   spreadQuestions,
   taxGroupQuestions,
   unitAsked,
-  type JobLine,
   type PriceJobRequest,
   type RiskTerms,
 } from './questions.js';

@@ -224,4 +224,3 @@ export const priceJobQuestions = {
 
 export type RiskTerms = AnswersTo<typeof riskQuestions>;
 export type PriceJobRequest = AnswersTo<typeof priceJobQuestions>;
-export type JobLine = AnswersTo<typeof lineQuestions>;

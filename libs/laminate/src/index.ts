@@ -196,8 +196,6 @@ export {
   scheduleLimitsQuestions,
   type CoreLayer,
   type LaminateScheduleRequest,
-  type LayOutRequest,
-  type NamedFabric,
   type NamedPly,
   type PanelBelow,
   type RebeddedSkinRequest,

@@ -72,7 +72,6 @@ export type {
   EachEdge,
   EdgeKindAsked,
   FittingRequest,
-  LoadedFitting,
   LoadRequest,
   OpenedPanel,
   PanelCheckRequest,

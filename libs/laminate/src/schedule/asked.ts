@@ -421,12 +421,9 @@ export const laminateScheduleQuestions = {
 };
 
 export type NamedPly = AnswersTo<typeof namedPlyQuestions>;
-export type NamedFabric = AnswersTo<typeof namedFabricQuestions>;
 export type CoreLayer = AnswersTo<typeof coreLayerQuestions>;
 export type PanelBelow = AnswersTo<typeof panelBelowQuestions>;
 export type ScheduleLimits = AnswersTo<typeof scheduleLimitsQuestions>;
-/** Where and how the best schedule is to be laid out. */
-export type LayOutRequest = AnswersTo<typeof layOutQuestions>;
 export type RelaidSkinRequest = AnswersTo<typeof relaidSkinQuestions>;
 export type RebeddedSkinRequest = AnswersTo<typeof rebeddedSkinQuestions>;
 /** Materials by their codes; the search, the layout, or both. */

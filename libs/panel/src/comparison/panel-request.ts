@@ -665,7 +665,6 @@ export type LoadRequest = {
 export type CraftForPanel = AnswersTo<typeof craftForPanelQuestions>;
 export type Criteria = AnswersTo<typeof criteriaQuestions>;
 export type FittingRequest = AnswersTo<typeof panelFittingQuestions>;
-export type LoadedFitting = FittingRequest['kind'];
 /**
  * Four states of one rectangular panel under the same loads; x fore and aft, y athwartships, from the forward port corner.
  */
