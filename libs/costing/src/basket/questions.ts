@@ -130,7 +130,7 @@ export const basketOptionQuestions = {
   }),
   secondBest: askWhether({
     meaning: 'whether a second best order is looked for',
-    description: 'Of another kind: other suppliers, other packs.',
+    note: 'Of another kind: other suppliers, other packs.',
     otherwise: practice(true, 'a buyer wants to see what the choice costs'),
   }),
   timeLimitS: ask({
