@@ -118,7 +118,7 @@ export const lineQuestions = {
   }),
   rateIncludesTax: askWhether({
     meaning: 'whether the rate holds the tax of its group',
-    otherwise: practice(false, 'rates of the trade are told without tax'),
+    otherwise: practice(false, 'trade rates exclude tax'),
   }),
   taxGroup: askCode({ meaning: 'tax group', description: 'Code of one of taxGroups.' }),
   spread: askPart({
@@ -139,7 +139,7 @@ export const lineQuestions = {
     meaning: 'whether it is summed',
     note: 'Out: listed so that nobody can say it was forgotten, not summed.',
     choices: ['in', 'out'],
-    otherwise: practice('in', 'a line is listed because it is to be paid for'),
+    otherwise: practice('in', 'lines are paid for'),
   }),
   note: askText({ meaning: 'note beside the line', atMost: 1000, otherwise: 'unknown' }),
 };
@@ -217,7 +217,7 @@ export const priceJobQuestions = {
   rounding: askWhich({
     meaning: 'how each amount is rounded',
     choices: roundings,
-    otherwise: practice(commercialRounding, 'commercial rounding, as invoices are'),
+    otherwise: practice(commercialRounding, 'as invoices are'),
   }),
   risk: askPart({ meaning: 'how the range is worked out', of: riskQuestions, otherwise: 'unknown' }),
 };

@@ -98,7 +98,7 @@ export const basketOptionQuestions = {
     meaning: 'how the order travels',
     note: 'By air nothing hazardous travels; who collects pays no freight.',
     choices: ['ground', 'air', 'collect'],
-    otherwise: practice('ground', 'most of what a repair needs is hazardous and may not fly'),
+    otherwise: practice('ground', 'resin may not fly'),
   }),
   monthsUntilUse: ask({
     unit: 'months',
@@ -131,14 +131,14 @@ export const basketOptionQuestions = {
   secondBest: askWhether({
     meaning: 'whether a second best order is looked for',
     note: 'Of another kind: other suppliers, other packs.',
-    otherwise: practice(true, 'a buyer wants to see what the choice costs'),
+    otherwise: practice(true, 'a buyer compares'),
   }),
   timeLimitS: ask({
     unit: 's',
     meaning: 'time for all searches of the order together',
     note: 'What is found by then is given, with its distance from the best that is possible.',
     range: { above: 0, upTo: 30 },
-    otherwise: practice(5, 'ordinary orders take a fraction of a second'),
+    otherwise: practice(5, 'orders take less'),
   }),
   orderDate: askDay({
     meaning: 'day of the order',

@@ -16,13 +16,13 @@ export const commonShareQuestions = {
     unit: '1',
     meaning: 'share of variance that labour has in common',
     range: SHARE,
-    otherwise: judgedAt(0.5, 'one crew is slow or quick at everything it does'),
+    otherwise: judgedAt(0.5, 'one crew does it all'),
   }),
   part: ask({
     unit: '1',
     meaning: 'share of variance that parts have in common',
     range: SHARE,
-    otherwise: judgedAt(0.3, 'prices of one supplier move together, those of several less'),
+    otherwise: judgedAt(0.3, 'prices of one supplier move together'),
   }),
 };
 
@@ -34,7 +34,7 @@ export const drawQuestions = {
     note: `A multiple of ${REPLICATES}.`,
     range: { from: 100, upTo: 200_000 },
     isWhole: true,
-    otherwise: judgedAt(10_000, 'what drawing leaves unsure is told beside the range'),
+    otherwise: judgedAt(10_000, 'the error of drawing is told'),
   }),
   seed: ask({
     unit: '1',
@@ -47,13 +47,13 @@ export const drawQuestions = {
   shape: askWhich({
     meaning: 'how three points are read as a distribution',
     choices: spreadShapes,
-    otherwise: judgedAt('triangular', 'it claims no more than the three points say'),
+    otherwise: judgedAt('triangular', 'no more than three points say'),
   }),
   extentToRate: ask({
     unit: '1',
     meaning: 'correlation of unit rates with the extent',
     range: SHARE,
-    otherwise: judgedAt(0.3, 'a deck that is worse than it looked is slower to work on as well'),
+    otherwise: judgedAt(0.3, 'a worse deck is slower to work on'),
   }),
   commonShare: askPart({
     meaning: 'share of the variance of rates that labour, or parts, have in common',
