@@ -14,7 +14,10 @@ import type { Lattice } from './lattice.js';
 /** What is taken to be true of the damage before any reading: how far it hangs together. */
 export interface Field {
   readonly lattice: Lattice;
+  /** The geometric mean of the ranges along and across. */
   readonly rangeMm: number;
+  /** How many times as far damage hangs together along the long side of the panel as across it; below 1 it is the other way. */
+  readonly stretch: number;
   /** Of all unknowns: the nodes of the lattice, and others that readings may need, in an order that keeps the band narrow. */
   readonly precision: Banded;
   readonly logDeterminant: number;
@@ -34,23 +37,27 @@ export const RANGE_BY_KAPPA = 4;
 /**
  * Gaussian Markov random field on the lattice whose covariance is Matern's with smoothness 2, (kappa r)^2 K2(kappa r) / 2, with
  * kappa = 4/range: Q is proportional to K K K with K = (kappa h)^2 I + G, where G is the graph Laplacian of cells that touch
- * side to side. The graph ends at the panel's edge, so that correlation runs round a hatch or a cockpit and not across it;
+ * side to side, those along the panel weighing s and those across it 1/s: the ranges are then range sqrt(s) and range / sqrt(s).
+ * The graph ends at the panel's edge, so that correlation runs round a hatch or a cockpit and not across it;
  * the field is then scaled to unit variance at every node. Rims of damage are smooth at the size of a cell, as wet core is.
  *
  * kappa  derived   1/mm
  * h      lattice   mm
+ * s      stretch   -
  *
- * Valid:  a step of at most half the range; isotropic, stationary.
- * Source: [LINDGREN-2011] section 2.2, alpha = 3
+ * Valid:  a step of at most half the shorter range; stationary.
+ * Source: [LINDGREN-2011] section 2.2, alpha = 3, and section 3.4 (other ranges in other directions)
  * Worked: test/reference/cases/extent-covariance.ts
  */
-export function fieldOn(lattice: Lattice, rangeMm: number): Field {
-  const precision = precisionOn(lattice, ((RANGE_BY_KAPPA * lattice.stepMm) / rangeMm) ** 2);
+export function fieldOn(lattice: Lattice, rangeMm: number, stretch = 1): Field {
+  const diagonal = ((RANGE_BY_KAPPA * lattice.stepMm) / rangeMm) ** 2;
+  const precision = precisionOn(lattice, diagonal, stretch);
   const factor = factorised(precision);
   const inverse = inverseWithinBand(factor);
   return {
     lattice,
     rangeMm,
+    stretch,
     precision,
     logDeterminant: logDeterminant(factor),
     unknownOf: Int32Array.from(lattice.nodes, (_, node) => node),
@@ -79,15 +86,16 @@ function interpolatedSds({ nodes, shares }: Ties, inverse: Banded): Float64Array
 }
 
 /** K K K, row by row: a row of the product reaches three cells. */
-function precisionOn(lattice: Lattice, diagonal: number): Banded {
+function precisionOn(lattice: Lattice, diagonal: number, stretch: number): Banded {
   const neighbours = neighboursOf(lattice);
+  const weights = { diagonal, along: stretch, across: 1 / stretch };
   const size = lattice.nodes.length;
   const matrix = banded(size, 3 * lattice.reach);
   const row = { values: new Float64Array(size), touched: new Int32Array(64), count: 0 };
   for (let node = 0; node < size; node += 1) {
     row.count = 0;
     put(row, node, 1);
-    for (let turn = 0; turn < 3; turn += 1) multiply(row, neighbours, diagonal);
+    for (let turn = 0; turn < 3; turn += 1) multiply(row, neighbours, weights);
     for (let index = 0; index < row.count; index += 1) {
       const other = row.touched[index];
       if (other <= node) addTo(matrix, node, other, row.values[other]);
@@ -112,7 +120,17 @@ function put(row: SparseRow, node: number, value: number): void {
   row.values[node] += value;
 }
 
-function multiply(row: SparseRow, neighbours: readonly (readonly number[])[], diagonal: number): void {
+interface Weights {
+  readonly diagonal: number;
+  readonly along: number;
+  readonly across: number;
+}
+
+function multiply(
+  row: SparseRow,
+  neighbours: readonly Neighbours[],
+  { diagonal, along, across }: Weights,
+): void {
   const before = Array.from(row.touched.subarray(0, row.count), (node) => ({
     node,
     value: row.values[node],
@@ -120,22 +138,34 @@ function multiply(row: SparseRow, neighbours: readonly (readonly number[])[], di
   for (const { node } of before) row.values[node] = 0;
   row.count = 0;
   for (const { node, value } of before) {
-    put(row, node, value * (diagonal + neighbours[node].length));
-    for (const other of neighbours[node]) put(row, other, -value);
+    const near = neighbours[node];
+    put(row, node, value * (diagonal + along * near.along.length + across * near.across.length));
+    for (const other of near.along) put(row, other, -along * value);
+    for (const other of near.across) put(row, other, -across * value);
   }
 }
 
-function neighboursOf({ nodes, nodeAt, columns, rows }: Lattice): readonly (readonly number[])[] {
-  return nodes.map(({ column, row }) => {
-    const cells = [
-      [column - 1, row],
-      [column + 1, row],
-      [column, row - 1],
-      [column, row + 1],
-    ];
-    return cells.flatMap(([c, r]) => {
-      const node = c >= 0 && c < columns && r >= 0 && r < rows ? nodeAt[c * rows + r] : -1;
+/** Nodes that touch a node side to side, along the long side of the panel and across it. */
+interface Neighbours {
+  readonly along: readonly number[];
+  readonly across: readonly number[];
+}
+
+function neighboursOf({ nodes, nodeAt, columns, rows }: Lattice): readonly Neighbours[] {
+  const nodesIn = (cells: readonly (readonly [column: number, row: number])[]): readonly number[] =>
+    cells.flatMap(([column, row]) => {
+      const isCell = column >= 0 && column < columns && row >= 0 && row < rows;
+      const node = isCell ? nodeAt[column * rows + row] : -1;
       return node >= 0 ? [node] : [];
     });
-  });
+  return nodes.map(({ column, row }) => ({
+    along: nodesIn([
+      [column - 1, row],
+      [column + 1, row],
+    ]),
+    across: nodesIn([
+      [column, row - 1],
+      [column, row + 1],
+    ]),
+  }));
 }

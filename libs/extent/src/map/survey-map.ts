@@ -42,18 +42,27 @@ export const RANGES_MM: readonly number[] = [100, 200, 400, 800, 1600];
 const CELLS = 600;
 const MOST_CELLS = 1000;
 
-/** A field needs no cells smaller than this part of its range. */
+/** A field needs no cells smaller than this part of its range, and between cells larger than this too little is told of a reading's own place. */
 const STEPS_PER_RANGE = 5;
+const COARSEST_STEP_MM = 100;
 
 /** Size of the observer's own field where errors hang together, in standard deviations of the deck's, and how likely that is beforehand. */
 const HEARING_SD = 0.9;
 const HEARING_SHARE = 0.25;
 
-/** Only what is at least this likely is split by the doubt about the team's errors. */
-const DOUBTED_WEIGHT = 0.15;
+/** Only what is at least this likely is split further: by ways of stretching, by errors that hang together, by the doubt about the team's errors. */
+const SPLIT_WEIGHT = 0.15;
 
-/** Coarser than this the observer's field would not be short. */
-const HEARING_STEP_MM = 120;
+/**
+ * How many times as far damage may hang together one way as the other: water runs along strips of core, planks and seams, which
+ * lie along the deck or across it. As likely beforehand as a field that is alike every way, half for either direction.
+ * Judgement; no published ratio was found.
+ */
+const STRETCH = 2.5;
+const STRETCHED_SHARE = 0.5;
+
+/** With more readings than this they tell the shape of the damage themselves. */
+const READINGS_WITHOUT_STRETCH = 500;
 
 /** What is less likely than this is not followed up, and left out in the end. */
 const LEAST_WEIGHT = 0.03;
@@ -65,18 +74,17 @@ const SETTLED_RATE = 0.005;
 const TAPS_WITHOUT_DOUBT = 500;
 
 /**
- * Map of the chance of bad core from readings: one Gaussian field for each range, with and without errors of the hammer that
- * hang together, with the errors of hammer and meter learnt and their doubt carried along; all weighed by how well they
- * explain the readings, and averaged.
+ * Map of the chance of bad core from readings: one Gaussian field for each range, alike every way or stretched along the
+ * panel or across it, with and without errors of the hammer that hang together, with the errors of hammer and meter learnt
+ * and their doubt carried along; all weighed by how well they explain the readings, and averaged.
  * Source: [RUE-2009] section 3 and 6.5 (averaging over the parameters of the field on a design of points)
  */
 export function mapOf(panel: Region, survey: Survey, beliefs: Beliefs): SurveyMap {
   const cells = Math.min(MOST_CELLS, Math.max(CELLS, survey.readings.length));
   const lattice = latticeOver(panel, cells, deckFrameOf(panel, massesOf(survey, beliefs)));
   const ranged = weighed(rangesOf(panel, lattice, survey, beliefs));
-  const hung = weighed(
-    ranged.flatMap((part) => withErrorsHanging(part, { panel, lattice }, survey, beliefs)),
-  );
+  const stretched = weighed(ranged.flatMap((part) => withStretches(part, lattice, { survey, beliefs })));
+  const hung = weighed(stretched.flatMap((part) => withErrorsHanging(part, survey, beliefs)));
   const parts = weighed(hung.flatMap((part) => withDoubts(part, survey, beliefs)));
   const chance = chanceOf(parts, survey, lattice);
   const average = (of: (part: MapPart) => number) =>
@@ -114,40 +122,78 @@ function chanceOf(parts: readonly MapPart[], survey: Survey, lattice: Lattice): 
 }
 
 /** A part that is not yet weighed against the others. */
-type Candidate = Omit<MapPart, 'weight'> & { readonly logWeight: number };
+type Candidate = Omit<MapPart, 'weight'> & {
+  /** How likely it is before any reading, and after them but for a constant. */
+  readonly logPrior: number;
+  readonly logWeight: number;
+};
 
 function rangesOf(panel: Region, lattice: Lattice, survey: Survey, beliefs: Beliefs): readonly Candidate[] {
   const fits = RANGES_MM.filter((rangeMm) => rangeMm >= 2 * lattice.stepMm);
   const ranges = fits.length > 0 ? fits : [2 * lattice.stepMm];
+  const latticeFor = latticesOver(panel, lattice);
   return ranges.reduce<readonly Candidate[]>((found, rangeMm) => {
-    const stepMm = rangeMm / STEPS_PER_RANGE;
-    const own = stepMm > lattice.stepMm ? latticeWithStep(panel, stepMm, lattice.frame) : lattice;
-    const candidate = candidateOn(fieldOn(own, rangeMm), lattice, { survey, beliefs }, found.at(-1));
-    return [...found, candidate];
+    const last = found.at(-1);
+    const start = {
+      team: last?.team ?? trusting(beliefs.team),
+      sites: last?.posterior.sites ?? noSites(survey.readings.length),
+    };
+    const asked = { survey, beliefs, logPrior: 0 };
+    return [...found, candidateOn(fieldOn(latticeFor(rangeMm), rangeMm), lattice, asked, start)];
   }, []);
 }
+
+/** The lattice that a range needs, at most as fine as the map's own; each is laid once. */
+function latticesOver(panel: Region, finest: Lattice): (rangeMm: number) => Lattice {
+  const laid = new Map([[finest.stepMm, finest]]);
+  return (rangeMm) => {
+    const stepMm = Math.max(finest.stepMm, Math.min(COARSEST_STEP_MM, rangeMm / STEPS_PER_RANGE));
+    const lattice = laid.get(stepMm) ?? latticeWithStep(panel, stepMm, finest.frame);
+    laid.set(stepMm, lattice);
+    return lattice;
+  };
+}
+
+/** The part as it is, and beside it the same range stretched along the panel and across it; where that is not tried the part stands for all three. */
+function withStretches(
+  part: Candidate & MapPart,
+  lattice: Lattice,
+  { survey, beliefs }: Surveyed,
+): readonly Candidate[] {
+  const { lattice: own } = part.given.field;
+  const isTooShort = part.rangeMm / Math.sqrt(STRETCH) < 2 * own.stepMm;
+  if (isTooShort || part.weight < SPLIT_WEIGHT || survey.readings.length > READINGS_WITHOUT_STRETCH)
+    return [part];
+  const asked = { survey, beliefs, logPrior: Math.log(STRETCHED_SHARE / 2) };
+  const start = { team: part.team, sites: part.posterior.sites };
+  const stretched = [STRETCH, 1 / STRETCH].map((stretch) =>
+    candidateOn(fieldOn(own, part.rangeMm, stretch), lattice, asked, start),
+  );
+  return [lessLikely(part, 1 - STRETCHED_SHARE), ...stretched];
+}
+
+const lessLikely = (part: Candidate, share: number): Candidate => ({
+  ...part,
+  logPrior: part.logPrior + Math.log(share),
+  logWeight: part.logWeight + Math.log(share),
+});
 
 function candidateOn(
   field: Field,
   lattice: Lattice,
-  { survey, beliefs }: Asked,
-  last: Candidate | undefined,
+  { survey, beliefs, logPrior }: Asked,
+  start: Start,
 ): Candidate {
-  const makeup = makeupOf(
-    field,
-    survey.readings.map(({ at }) => at),
-    beliefs.effects,
-  );
-  const found = settled({ field, effects: beliefs.effects, makeup }, survey, beliefs, {
-    team: last?.team ?? trusting(beliefs.team),
-    sites: last?.posterior.sites ?? noSites(survey.readings.length),
-  });
+  const places = survey.readings.map(({ at }) => at);
+  const makeup = makeupOf(field, places, beliefs.effects);
+  const found = settled({ field, effects: beliefs.effects, makeup }, survey, beliefs, start);
   return {
     rangeMm: field.rangeMm,
     hearingSd: 0,
     ...bridged(field, lattice),
     ...found,
-    logWeight: found.logWeight + Math.log(1 - HEARING_SHARE),
+    logPrior,
+    logWeight: found.logWeight + logPrior,
   };
 }
 
@@ -159,9 +205,13 @@ function bridged(field: Field, lattice: Lattice): Pick<MapPart, 'bridge' | 'even
   return { bridge, evenness: field.sdAt(bridge) };
 }
 
-interface Asked {
+interface Surveyed {
   readonly survey: Survey;
   readonly beliefs: Beliefs;
+}
+
+interface Asked extends Surveyed {
+  readonly logPrior: number;
 }
 
 interface Start {
@@ -201,40 +251,25 @@ const sweepsOn = ({ precision: { size, band } }: Field): number =>
 const evidenceFor = (survey: Survey, { odds }: Beliefs, team: Team): readonly Evidence[] =>
   survey.readings.map((reading) => evidenceOf(reading, survey.meter, odds, team));
 
-interface Ground {
-  readonly panel: Region;
-  readonly lattice: Lattice;
-}
-
-/** The part as it is, and beside it the same range with an observer's field of its own. */
+/** The part as it is, and beside it the same range with an observer's field of its own; where that is not tried the part stands for both. */
 function withErrorsHanging(
-  part: Candidate,
-  { panel, lattice }: Ground,
+  part: Candidate & MapPart,
   survey: Survey,
   beliefs: Beliefs,
 ): readonly Candidate[] {
   const isHammer = survey.readings.map(({ kind }) => kind === 'sounding');
-  if (isHammer.filter(Boolean).length < 8) return [part];
-  const { field: coarse } = part.given;
-  const isCoarse = coarse.lattice.stepMm > HEARING_STEP_MM;
-  const stepMm = Math.max(lattice.stepMm, HEARING_STEP_MM);
-  const base = isCoarse ? fieldOn(latticeWithStep(panel, stepMm, lattice.frame), part.rangeMm) : coarse;
+  if (isHammer.filter(Boolean).length < 8 || part.weight < SPLIT_WEIGHT) return [part];
   const places = survey.readings.map(({ at }) => at);
-  const hearing = withHearing(base, places, isHammer);
+  const hearing = withHearing(part.given.field, places, isHammer);
   const makeup = makeupOf(hearing.field, places, beliefs.effects, { of: hearing, sd: HEARING_SD });
   const found = settled({ field: hearing.field, effects: beliefs.effects, makeup }, survey, beliefs, {
     team: part.team,
     sites: part.posterior.sites,
   });
+  const logPrior = part.logPrior + Math.log(HEARING_SHARE);
   return [
-    part,
-    {
-      ...found,
-      rangeMm: part.rangeMm,
-      hearingSd: HEARING_SD,
-      ...bridged(base, lattice),
-      logWeight: found.logWeight + Math.log(HEARING_SHARE),
-    },
+    lessLikely(part, 1 - HEARING_SHARE),
+    { ...part, ...found, hearingSd: HEARING_SD, logPrior, logWeight: found.logWeight + logPrior },
   ];
 }
 
@@ -248,7 +283,7 @@ const OUT = Math.sqrt(3);
  */
 function withDoubts(part: Candidate & MapPart, survey: Survey, beliefs: Beliefs): readonly Candidate[] {
   const taps = survey.readings.filter(({ kind }) => kind === 'sounding').length;
-  if (taps < 5 || taps > TAPS_WITHOUT_DOUBT || part.weight < DOUBTED_WEIGHT) return [part];
+  if (taps < 5 || taps > TAPS_WITHOUT_DOUBT || part.weight < SPLIT_WEIGHT) return [part];
   const directions = doubts(part.team, survey, part.posterior.badAt, OUT);
   const arms = directions
     .flatMap(({ low, high }) => [low, high])
