@@ -39,7 +39,7 @@ export interface EstimateDrift extends PriceDrift {
 
 /** A basket for stored estimates: priced in one edition of the catalogue, from today's stock, with what has changed since each was made. */
 export interface EstimateBasket extends Basket {
-  /** Edition whose prices it is made with. */
+  /** Code of the edition, and no moment, whose prices it is made with. */
   readonly pricedAt: string;
   /** RFC 3339 instant of the oldest count of stock in the list; absent when the stock of the edition counts. */
   readonly stockCountedAt?: string;

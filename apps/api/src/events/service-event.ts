@@ -128,7 +128,7 @@ export interface OperationNamed {
 export interface OrderNamed {
   /** Ids of the estimates that are ordered for. */
   readonly estimateIds: readonly string[];
-  /** Code of the edition whose prices the order has. */
+  /** Code of the edition, and no moment, whose prices the order has. */
   readonly pricedAt: string;
   /** Code of the supplier, when the order names one. */
   readonly supplier?: string;

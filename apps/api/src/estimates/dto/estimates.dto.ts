@@ -132,7 +132,7 @@ export class DrawingQueryDto {
 }
 
 const pricedAtMeaning =
-  'Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
+  'Code of the edition, and no moment, whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
 
 const supplierMeaning =
   'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.';
