@@ -314,7 +314,9 @@ describe('sixty wrong requests and more', () => {
       ...parts,
     ]
       .join('\n')
-      .replace(/\n{3,}/g, '\n\n');
+      .replace(/\n{3,}/g, '\n\n')
+      // The code of the shipped edition is another one with each change of the catalogue.
+      .replaceAll(names.current, '{current}');
     if (process.env.UPDATE_GOLDEN === '1') writeFileSync(TEXTS, text);
     expect(text).toBe(readFileSync(TEXTS, 'utf8'));
   }, 240_000);
