@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { pdfPress, type PdfPress } from '../../apps/api/src/documents/typst-compiler.js';
-import { paperText } from '../../apps/api/src/documents/typst-input.js';
+import { paperText } from '../../apps/api/src/documents/paper-text.js';
 import {
   jobPackOf,
   reportOf,

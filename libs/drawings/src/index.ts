@@ -52,6 +52,7 @@ export type {
 } from './report/document.js';
 export { isSaidByHeading } from './report/document.js';
 export { changeOrderDocument } from './report/change-order.js';
+export { PAGE_SIDE_MM } from './report/figures.js';
 export { reportOf } from './report/estimate-report.js';
 export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
 export { drawingNames, namedDrawing, sheetDocument, templateDocument } from './report/drawings.js';

@@ -1,30 +1,14 @@
 import {
   isSaidByHeading,
   noteColumn,
-  printable,
-  textWidthMm,
   type Block,
-  type Column,
   type PhotographBlock,
   type ReportDocument,
   type Section,
   type Table,
 } from '#lib/drawings';
-
-/** Longest run of letters that a narrow table column can hold; longer ones get places to break. */
-const LONGEST_RUN = 18;
-const BREAK = '\u200B';
-
-/** Text as the embedded font shows it, with invisible places to break in long runs. */
-export const paperText = (text: string): string =>
-  printable(text).replace(/[^\s\u200B-]{19,}/gu, (run) => broken(run));
-
-function broken(run: string): string {
-  const letters = [...run];
-  return letters
-    .map((letter, index) => (index > 0 && index % LONGEST_RUN === 0 ? `${BREAK}${letter}` : letter))
-    .join('');
-}
+import { paperText } from './paper-text.js';
+import { tableSizes, type TablePage } from './typst-tables.js';
 
 /** Where the template finds a photograph. */
 export const photographPath = ({ number }: PhotographBlock): string => `/photograph-${number}.jpg`;
@@ -53,24 +37,17 @@ export function typstInput(report: ReportDocument, logoPath: string): string {
     sections: sections.map((section) => ({
       ...section,
       title: paperText(section.title),
-      blocks: section.blocks.map((block) => typstBlock(block, section)),
+      blocks: section.blocks.map((block) =>
+        typstBlock(block, section, { kind, paper, layout: section.layout }),
+      ),
     })),
   });
 }
 
-function typstBlock(block: Block, section: Section): unknown {
+function typstBlock(block: Block, section: Section, page: TablePage): unknown {
   switch (block.kind) {
     case 'table':
-      return {
-        kind: block.kind,
-        noteAt: noteColumn(block.columns),
-        isDense: block.isDense ?? false,
-        ...texts({
-          caption: isSaidByHeading(block, section) ? '' : block.caption,
-          columns: sizedColumns(block),
-          rows: block.rows,
-        }),
-      };
+      return typstTable(isSaidByHeading(block, section) ? { ...block, caption: '' } : block, page);
     case 'figure':
       return {
         kind: block.kind,
@@ -81,7 +58,7 @@ function typstBlock(block: Block, section: Section): unknown {
         caption: paperText(block.caption),
       };
     case 'cards':
-      return { kind: block.kind, figures: block.figures.map((card) => typstBlock(card, section)) };
+      return { kind: block.kind, figures: block.figures.map((card) => typstBlock(card, section, page)) };
     case 'photograph':
       return {
         kind: block.kind,
@@ -95,53 +72,24 @@ function typstBlock(block: Block, section: Section): unknown {
   }
 }
 
-/** A column that needs more than this shares what the others leave. */
-const WIDEST_EM = 16;
-/** More than this leaves too little of a page for the columns that share the rest. */
-const MOST_TAKEN_EM = 38;
-const LEAST_WRAPPED_EM = 7;
-/** Where the setter may end a line: at a space, and behind a hyphen before a letter. */
-const breaks = / |(?<=-)(?=\p{L})/u;
-
-/**
- * Columns as narrow as their content get their width from the font's own measures. The setter could find it too, but
- * would have to lay every cell out twice.
- */
-function sizedColumns({ columns, rows }: Table): readonly SizedColumn[] {
-  const sized = columns.map((column, index): SizedColumn => {
-    if (column.share !== undefined) return column;
-    const bold = rows.some(({ emphasis }) => emphasis !== undefined) ? 'bold' : 'regular';
-    const cells = rows.map(({ cells: texts }) => paperText(texts[index]));
-    const widthOf = (wanted: (text: string) => readonly string[]): number =>
-      Math.max(
-        ...wanted(paperText(column.title)).map((part) => textWidthMm(part, 1, 'bold')),
-        ...cells.flatMap(wanted).map((part) => textWidthMm(part, 1, bold)),
-      );
-    const widthEm = widthOf((text) => [text]);
-    return widthEm > WIDEST_EM
-      ? { ...column, share: 1 }
-      : { ...column, widthEm, wrappedEm: widthOf((text) => text.split(breaks)) };
-  });
-  const taken = sized.reduce((sum, { widthEm }) => sum + (widthEm ?? 0), 0);
-  return taken <= MOST_TAKEN_EM ? sized : sized.map((column) => wrapping(column));
+function typstTable(table: Table, page: TablePage): unknown {
+  const said: Table = {
+    ...table,
+    caption: paperText(table.caption),
+    columns: table.columns.map((column) => ({ ...column, title: paperText(column.title) })),
+    rows: table.rows.map(({ cells, note, ...row }) => ({
+      ...row,
+      cells: cells.map(paperText),
+      ...(note === undefined ? {} : { note: paperText(note) }),
+    })),
+  };
+  return {
+    ...said,
+    ...tableSizes(said, page),
+    noteAt: noteColumn(table.columns),
+    isDense: table.isDense ?? false,
+  };
 }
-
-interface SizedColumn extends Column {
-  readonly widthEm?: number;
-  /** What its longest word needs. */
-  readonly wrappedEm?: number;
-}
-
-/** A column of words gives way before the columns of numbers do. */
-function wrapping({ widthEm, wrappedEm, ...column }: SizedColumn): SizedColumn {
-  if (widthEm === undefined || wrappedEm === undefined) return column;
-  return column.align === 'start'
-    ? { ...column, widthEm: Math.min(widthEm, Math.max(wrappedEm, LEAST_WRAPPED_EM)) }
-    : { ...column, widthEm };
-}
-
-const texts = <T extends object>(block: T): object =>
-  Object.fromEntries(Object.entries(block).map(([key, part]) => [key, mapped(part)]));
 
 /** The same structure with every text as the paper shows it; kinds and alignments are plain words and pass through. */
 function mapped(value: unknown): unknown {

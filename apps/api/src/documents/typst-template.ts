@@ -16,13 +16,15 @@ export const typstTemplate = String.raw`
   date: datetime(year: made.at(0), month: made.at(1), day: made.at(2), hour: made.at(3), minute: made.at(4), second: made.at(5)))
 #set text(font: "Arimo", size: base, fill: ink, lang: doc.lang, region: doc.region, fallback: false, hyphenate: false, ligatures: false)
 #set par(leading: 0.62em, spacing: 0.9em, justify: false)
+// Every style a page is set in knows its footer: were the footer to hold the document, no two documents would share a laid line.
+#let foot = state("foot", (line: "", page: "", of: ""))
 #set page(paper: if doc.paper == "a4" { "a4" } else { "us-letter" }, margin: (x: side, top: 17mm, bottom: 18mm),
   footer: context [
     #set text(size: 7.5pt, fill: grey)
     #line(length: 100%, stroke: 0.4pt + rule)
     #v(-0.6em)
-    #grid(columns: (1fr, auto), doc.foot,
-      [#doc.words.page #counter(page).display() #doc.words.of #counter(page).final().first()])
+    #grid(columns: (1fr, auto), foot.final().line,
+      [#foot.final().page #counter(page).display() #foot.final().of #counter(page).final().first()])
   ])
 #set heading(numbering: none)
 #show heading.where(level: 1): it => block(width: 100%, above: 1.9em, below: 0.9em, sticky: true,
@@ -60,15 +62,18 @@ export const typstTemplate = String.raw`
   })
 }
 
-#let render-table(b) = {
-  let count = b.columns.len()
+// A cell above and below its text.
+#let cell-insets = (wide: (top: 0.45em, bottom: 0.5em), dense: (top: 0.3em, bottom: 0.32em), close: (top: 0.28em, bottom: 0.32em))
+
+#let render-table(b, close) = {
+  let insets = cell-insets.at(if b.at("isDense", default: false) { "dense" } else if close { "close" } else { "wide" })
   figure(kind: table, supplement: none, caption: if b.caption == "" { none } else { b.caption },
     {
-      let dense = b.at("isDense", default: false)
-      set table(inset: (x: 0.4em, top: 0.3em, bottom: 0.32em)) if dense
-      set text(size: if dense { 9pt } else if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.2pt })
+      set text(size: b.sizePt * 1pt)
       table(
         columns: b.columns.map(width-of),
+        rows: (auto, ..b.rowsEm.map(text => if text == none { auto } else { text * 1em + insets.top + insets.bottom })),
+        inset: (x: 0.4em, ..insets),
         align: b.columns.map(side-of),
         stroke: (bottom: 0.3pt + rule),
         table.header(..b.columns.map(column => table.cell(align: side-of(column) + bottom, stroke: (bottom: 0.9pt + ink), text(weight: "bold", column.title)))),
@@ -121,7 +126,7 @@ export const typstTemplate = String.raw`
   else if b.kind == "paragraph" { par(b.text) }
   else if b.kind == "list" { list(..b.items.map(item => [#item])) }
   else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b, close)) }
-  else if b.kind == "table" { if b.rows.len() > 9 or b.at("isDense", default: false) { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
+  else if b.kind == "table" { if b.rows.len() > 9 or b.at("isDense", default: false) { render-table(b, close) } else { block(width: 100%, breakable: false, render-table(b, close)) } }
   else if b.kind == "figure" { picture(b) }
   else if b.kind == "photograph" { photograph(b) }
   else if b.kind == "callout" { callout(b) }
@@ -139,6 +144,7 @@ export const typstTemplate = String.raw`
   }
 }
 
+#foot.update((line: doc.foot, page: doc.words.page, of: doc.words.of))
 #if doc.kind != "sheets" {
   letterhead-block
   title(doc.title)
