@@ -32,8 +32,14 @@ export function tableSizes(table: Table, page: TablePage): TableSizes {
     noteAt: noteColumn(table.columns),
     leadingEm: page.layout === 'body' ? LEADING_EM.close : LEADING_EM.wide,
   };
-  return { sizePt, columns, rowsEm: table.rows.map((row) => rowEm(row, set)) };
+  return {
+    sizePt,
+    columns,
+    rowsEm: table.rows.map((row) => (isSpanning(row, columns) ? null : rowEm(row, set))),
+  };
 }
+
+const isSpanning = ({ cells }: Row, columns: readonly Column[]): boolean => cells.length < columns.length;
 
 /** Source: [ISO-80000-3] by way of the inch of 25.4 mm; a point is a 72nd of it, as PDF counts. */
 const MM_PER_PT = 0.352_778;
@@ -139,7 +145,9 @@ function sizedColumns({ columns, rows }: Table): readonly SizedColumn[] {
   const sized = columns.map((column, index): SizedColumn => {
     if (column.share !== undefined) return column;
     const bold = rows.some(({ emphasis }) => emphasis !== undefined) ? 'bold' : 'regular';
-    const cells = rows.map(({ cells: texts }) => texts[index]);
+    const cells = rows.flatMap((row) =>
+      isSpanning(row, columns) && index >= row.cells.length - 1 ? [] : [row.cells[index]],
+    );
     const widthOf = (wanted: (text: string) => readonly string[]): number =>
       Math.max(
         ...wanted(column.title).map((part) => textWidthMm(part, 1, 'bold')),

@@ -57,7 +57,9 @@ export const typstTemplate = String.raw`
   row.cells.enumerate().map(((index, cell)) => {
     let shown = if strong == none { cell } else { strong-text(cell) }
     let noted = if index == note-at and "note" in row { [#shown #linebreak() #small(row.note)] } else { shown }
-    if strong == none { noted }
+    let rest = if index == row.cells.len() - 1 { columns.len() - index } else { 1 }
+    if rest > 1 { table.cell(colspan: rest, noted) }
+    else if strong == none { noted }
     else { table.cell(fill: ground, stroke: (bottom: 0.3pt + rule, top: if strong == "total" { 0.7pt + ink } else { none }), noted) }
   })
 }

@@ -65,8 +65,20 @@ interface Pen {
   readonly unit: number;
 }
 
-/** How high the fullest card is in its own units. */
-const CARD_UNITS = 124;
+/** How high a card is in its own units: its head, what is weighed, and what stands below. */
+function cardUnits({ weigh, alike }: BatchCardInput): number {
+  const weighed = HEAD_UNITS + weigh.length * ROW_UNITS;
+  return alike === undefined ? weighed + FOOT_UNITS : weighed + ALIKE_UNITS + potRows(alike) * POT_UNITS;
+}
+
+const HEAD_UNITS = 15;
+const FOOT_UNITS = 52;
+const ALIKE_UNITS = 18;
+
+/** How high a card of this width has to be. */
+export const cardHeightMm = (input: BatchCardInput, widthMm: number): number =>
+  Math.ceil((cardUnits(input) * widthMm) / 100) + 3;
+
 /** Height of one row of the weighing, in the same units. */
 const ROW_UNITS = 19;
 
@@ -90,7 +102,7 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   const pen: Pen = {
     left: area.x,
     right: area.x + area.width,
-    unit: Math.min(area.width / 100, area.height / CARD_UNITS),
+    unit: Math.min(area.width / 100, area.height / cardUnits(input)),
   };
   const { unit } = pen;
   const title = headText(said.title(numbersOf(input)), area.width * 0.56, unit);
@@ -106,7 +118,7 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   const weighed = input.weigh.flatMap((part, index) =>
     weighingRow(part, { index, y: area.y + (13 + index * ROW_UNITS) * unit }, pen, reader),
   );
-  const below = area.y + (15 + input.weigh.length * ROW_UNITS) * unit;
+  const below = area.y + (HEAD_UNITS + input.weigh.length * ROW_UNITS) * unit;
   const rest = input.alike === undefined ? lowerHalf : alikeHalf;
   return [...head, ...weighed, ...rest(input, below, pen, reader)];
 }
@@ -233,7 +245,7 @@ function potLines(
 ): readonly Mark[] {
   const pots = input.alike ?? [];
   const isFew = pots.length <= FEW_POTS;
-  const rows = isFew ? pots.length : Math.ceil(pots.length / 2);
+  const rows = potRows(pots);
   const width = isFew ? right - left : (right - left - 4 * unit) / 2;
   return pots.flatMap((pot, index) => {
     const from = left + Math.floor(index / rows) * (width + 4 * unit);
@@ -246,6 +258,8 @@ function potLines(
     );
   });
 }
+
+const potRows = ({ length }: readonly Pot[]): number => (length <= FEW_POTS ? length : Math.ceil(length / 2));
 
 const FEW_POTS = 4;
 const POT_UNITS = 6.4;

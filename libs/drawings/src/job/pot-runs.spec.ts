@@ -30,8 +30,8 @@ test('a pot that is weighed otherwise, or belongs to another step, has its own c
   expect(numbersOf([pot(1, 300), pot(2, 301), pot(3, 300, 'seal'), pot(4, 300)])).toEqual([[1, 4], [2], [3]]);
 });
 
-test('a card holds nine pots, the tenth begins another; no pot is lost', () => {
+test('a card holds ten pots, the eleventh begins another; no pot is lost', () => {
   const runs = numbersOf(Array.from({ length: 23 }, (_, index) => pot(index + 1, 300)));
-  expect(runs.map(({ length }) => length)).toEqual([9, 9, 5]);
+  expect(runs.map(({ length }) => length)).toEqual([10, 10, 3]);
   expect(runs.flat()).toEqual(Array.from({ length: 23 }, (_, index) => index + 1));
 });

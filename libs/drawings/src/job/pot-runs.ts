@@ -9,7 +9,7 @@ export interface PotRun {
 /** Parts of one step are shared out in tenths of a gram, so that equal pots may differ by the last of them. */
 const ALIKE_G = 0.25;
 /** More lines than this do not fit on a card beside what is to be weighed. */
-const MOST_ON_A_CARD = 9;
+const MOST_ON_A_CARD = 10;
 
 /** One card for each run of equal pots of a step; a pot like no other has a card of its own. */
 export function potRuns(batches: readonly BatchCard[]): readonly PotRun[] {

@@ -91,6 +91,7 @@ export interface Table {
 }
 
 export interface Row {
+  /** One for each column; of fewer, the last takes the rest of the line. */
   readonly cells: readonly string[];
   /** A second line below the first cell's text. */
   readonly note?: string;
@@ -165,6 +166,9 @@ export const wide = (title: string, share = 1): Column => ({ title, align: 'star
 export const narrow = (title: string): Column => ({ title, align: 'start' });
 export const numeric = (title: string): Column => ({ title, align: 'end' });
 export const row = (...cells: readonly string[]): Row => ({ cells });
+
+/** The only drawing under a heading needs no title of its own, which would read as the heading of what follows. */
+export const untitled = (drawing: FigureBlock): FigureBlock => ({ ...drawing, caption: '' });
 
 /** A section of the pages that are read first. */
 export const bodySection = (id: string, title: string, blocks: readonly Block[]): Section => ({

@@ -2,7 +2,7 @@ import type { DrawingRequest } from '../drawing-request.js';
 import { figure, papers, phone, type SheetFormat } from '../sheet/formats.js';
 import { snugFigure } from '../sheet/snug.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
-import { batchCard } from '../job/batch-card.js';
+import { batchCard, cardHeightMm } from '../job/batch-card.js';
 import { gantt, ganttHeightMm } from '../job/gantt.js';
 import { potRuns } from '../job/pot-runs.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
@@ -199,13 +199,14 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
 /** A card for every run of equal pots, half a page wide. */
 export const potFigures = (request: ReportRequest): readonly FigureBlock[] =>
   potRuns(request.estimate.process.batches).map((run) => {
-    const card = figure((figureWidthMm(request) - CARD_GUTTER_MM) / 2, CARD_MM[request.paper]);
+    const input = potRunInput(request, run);
+    const widthMm = (figureWidthMm(request) - CARD_GUTTER_MM) / 2;
     const block = { job: '', reference: '', made: '', sheet: '' };
-    const drawn = batchCard(potRunInput(request, run), { format: card, reader: request.reader, block });
+    const format = figure(widthMm, cardHeightMm(input, widthMm));
+    const drawn = batchCard(input, { format, reader: request.reader, block });
     return { ...figureBlock(request, drawn, undefined), caption: '' };
   });
 
 /** Four pot cards to a sheet: what is weighed reads at arm's length, with gloves on and the card on the bench. */
 export const CARDS_A_SHEET = 4;
-const CARD_MM = { a4: 112, letter: 104 } as const;
 const CARD_GUTTER_MM = 6;

@@ -174,7 +174,9 @@ function rowHtml({ cells, note, emphasis }: Row, columns: readonly Column[]): st
   const cellHtml = cells
     .map((cell, index) => {
       const small = note !== undefined && index === noteAt ? `<small>${bdi(note)}</small>` : '';
-      return `<td${endClass(columns[index])} data-of="${escaped(columns[index].title)}">${bdi(cell)}${small}</td>`;
+      const rest = index === cells.length - 1 ? columns.length - index : 1;
+      const span = rest === 1 ? '' : ` colspan="${rest}"`;
+      return `<td${endClass(columns[index])}${span} data-of="${escaped(columns[index].title)}">${bdi(cell)}${small}</td>`;
     })
     .join('');
   return `<tr${emphasis === undefined ? '' : ` class="${emphasis}"`}>${cellHtml}</tr>`;

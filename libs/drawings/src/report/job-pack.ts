@@ -2,6 +2,7 @@ import {
   dense,
   paragraph,
   task,
+  untitled,
   type Block,
   type FigureBlock,
   type ReportDocument,
@@ -16,13 +17,14 @@ import {
   potFigures,
   sectionFigure,
 } from './figures.js';
+import type { PaperName } from '../sheet/formats.js';
 import { hardwareBlocks } from './method-section.js';
 import { fittingTable } from './opening-sections.js';
 import { dayPlanTasks } from './pack/day-plan.js';
 import { goodsTasks, logBlocks } from './pack/goods.js';
 import { markOutTasks } from './pack/mark-out.js';
 import { pressingTasks } from './pack/pressing.js';
-import { sharingSheets } from './pack/shared-sheets.js';
+import { measuredTask, sharingSheets, sheetCount, type MeasuredTask } from './pack/shared-sheets.js';
 import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
 import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
@@ -31,23 +33,15 @@ import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './wo
 
 /** What goes out on deck: one task a sheet, large, each with the cautions of its step and the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
-  const opened = openedOf(request);
   const templates = shapedTemplates(request);
-  const sheets: readonly Sheet[] = [
-    [undefined, dayPlanTasks(request)],
-    [undefined, goodsTasks(request)],
-    ['mark-out', markOutTasks(request)],
-    ['pressing', pressingTasks(request)],
-    ['fittings', fittingTasks(request)],
-    [undefined, opened === undefined ? [] : sectionTasks(opened)],
-    ['pieces', opened === undefined ? [] : pieceTasks(opened, templates)],
-    ['plies', opened === undefined ? [] : plyTasks(opened)],
-    ['pots', potTasks(request)],
-    ['gates', [gateTask(request)]],
-  ];
-  const { jobPack } = request.reader.words;
-  return documentOf(request, 'job-pack', jobPack.kind, [
-    ...sharingSheets([frontTask(request, sheets), ...withCautions(sheets, request)], request.paper),
+  const sheets = sheetsOf(request, templates);
+  const present = presentIn(sheets);
+  const tasks = sheets.map((sheet) => measuredTasks(sheet, present, request));
+  const logs = LOG_LINES.map((lines) => [measuredTask(logTask(request, lines), request.paper)]);
+  const front = measuredTask(frontTask(request, [...tasks, logs[0]], present), request.paper);
+  const orders = logs.flatMap((log) => ordersOf(tasks, log));
+  return documentOf(request, 'job-pack', request.reader.words.jobPack.kind, [
+    ...sharingSheets([front, ...shortest(orders, front, request.paper)], request.paper),
     ...templatesInPack(templates, request),
   ]);
 }
@@ -55,17 +49,64 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
 /** The sheets of one task, and the name by which cautions find it. */
 type Sheet = readonly [CautionSheet | undefined, readonly Section[]];
 
-/** Cautions stand on the last sheet of their task, below its table; pictures that end it may go on to a sheet of their own. */
-function withCautions(sheets: readonly Sheet[], request: ReportRequest): readonly Section[] {
-  const present = presentIn(sheets);
-  return sheets.flatMap(([name, sections]) => {
-    if (name === undefined || sections.length === 0) return sections;
-    const last = sections[sections.length - 1];
-    return [
-      ...sections.slice(0, -1),
-      { ...last, blocks: beforePictures(last.blocks, cautionsAt(name, present, request)) },
-    ];
+/** In the order of the work; the section, which is looked at throughout, comes last. */
+function sheetsOf(request: ReportRequest, templates: readonly Template[]): readonly Sheet[] {
+  const opened = openedOf(request);
+  return [
+    [undefined, dayPlanTasks(request)],
+    [undefined, goodsTasks(request)],
+    ['mark-out', markOutTasks(request)],
+    ['pressing', pressingTasks(request)],
+    ['fittings', fittingTasks(request)],
+    ['pieces', opened === undefined ? [] : pieceTasks(opened, templates)],
+    ['plies', opened === undefined ? [] : plyTasks(opened)],
+    ['pots', potTasks(request)],
+    ['gates', [gateTask(request)]],
+    [undefined, opened === undefined ? [] : sectionTasks(opened)],
+  ];
+}
+
+type Tasks = readonly MeasuredTask[];
+
+/** The section and the log stand where they find room on a sheet: the section beside pieces and plies, the log anywhere. */
+function ordersOf(tasks: readonly Tasks[], log: Tasks): readonly (readonly Tasks[])[] {
+  const [section] = tasks.slice(-1);
+  const work = tasks.slice(0, -1);
+  return SECTION_AT.flatMap((at) => {
+    const withSection = [...work.slice(0, at), section, ...work.slice(at)];
+    return withSection.map((_, place) => {
+      const end = withSection.length - place;
+      return [...withSection.slice(0, end), log, ...withSection.slice(end)];
+    });
   });
+}
+
+/** As many lines to write on as cost no sheet. */
+const LOG_LINES = [10, 8, 6] as const;
+
+/** Before the pieces, or behind the plies. */
+const SECTION_AT = [5, 7] as const;
+
+function shortest(orders: readonly (readonly Tasks[])[], front: MeasuredTask, paper: PaperName): Tasks {
+  const [first, ...others] = orders.map((order) => order.flat());
+  const countOf = (tasks: Tasks): number => sheetCount([front, ...tasks], paper);
+  return others.reduce((best, other) => (countOf(other) < countOf(best) ? other : best), first);
+}
+
+/** Cautions stand on the last sheet of their task, below its table; pictures that end it may go on to a sheet of their own. */
+function measuredTasks(
+  [name, sections]: Sheet,
+  present: ReadonlySet<CautionSheet>,
+  request: ReportRequest,
+): Tasks {
+  return sections.map((section, index) =>
+    measuredTask(
+      name === undefined || index < sections.length - 1
+        ? section
+        : { ...section, blocks: beforePictures(section.blocks, cautionsAt(name, present, request)) },
+      request.paper,
+    ),
+  );
 }
 
 function beforePictures(blocks: readonly Block[], added: readonly Block[]): readonly Block[] {
@@ -77,16 +118,20 @@ const presentIn = (sheets: readonly Sheet[]): ReadonlySet<CautionSheet> =>
   new Set(sheets.flatMap(([name, sections]) => (name === undefined || sections.length === 0 ? [] : [name])));
 
 /** What is in the pack in one line, and the gravest dangers. */
-function frontTask(request: ReportRequest, sheets: readonly Sheet[]): Section {
+function frontTask(
+  request: ReportRequest,
+  tasks: readonly Tasks[],
+  present: ReadonlySet<CautionSheet>,
+): Section {
   const { jobPack, cautions } = request.reader.words;
-  const titles = sheets.flatMap(([, [first]]) => (first === undefined ? [] : [taskName(first, request)]));
+  const titles = tasks.flatMap(([first]) => (first === undefined ? [] : [taskName(first.section, request)]));
   const callouts = cautionsInFront(request);
   return task('safety', jobPack.safety, [
     dense(paragraph(jobPack.coverLead(titles.join(', ')))),
     ...(request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : []),
     ...(callouts.length === 0 ? [] : [dense(paragraph(cautions.lead))]),
     ...callouts,
-    ...cautionsAt('front', presentIn(sheets), request),
+    ...cautionsAt('front', present, request),
   ]);
 }
 
@@ -98,7 +143,7 @@ function taskName({ id, title }: Section, { reader }: ReportRequest): string {
 }
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
-  task('section', request.reader.words.jobPack.section, [sectionFigure(request)]),
+  task('section', request.reader.words.jobPack.section, [untitled(sectionFigure(request))]),
 ];
 
 const fittingTasks = (request: ReportRequest): readonly Section[] => {
@@ -146,7 +191,7 @@ const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): rea
     const large = core.pieces.filter(({ opening, label }) => shown.includes(opening) && setOut.has(label));
     return task(`pieces-${index + 1}`, jobPack.pieces(shown.join(', '), shown.length === 1), [
       paragraph(jobPack.piecesLead),
-      planOf(onlyOne(shown)),
+      untitled(planOf(onlyOne(shown))),
       dense(pieceTable(request, shown)),
       ...(large.length === 0
         ? []
@@ -174,7 +219,7 @@ const plyTasks = (request: OpenedRequest): readonly Section[] => {
   ).map((shown, index) =>
     task(`plies-${index + 1}`, jobPack.plies(shown.join(', '), shown.length === 1), [
       ...(index === 0 ? [dense(plyTable(request))] : []),
-      planOf(onlyOne(shown)),
+      untitled(planOf(onlyOne(shown))),
     ]),
   );
 };
@@ -192,10 +237,14 @@ const potTasks = (request: ReportRequest): readonly Section[] => {
 const gateTask = (request: ReportRequest): Section => {
   const { jobPack } = request.reader.words;
   return task('gates', jobPack.gates, [
-    paragraph(jobPack.gatesLead),
+    dense(paragraph(jobPack.gatesLead)),
     dense(gateTable(request)),
-    ...weatherBlocks(request),
-    ...cureBlocks(request),
-    ...logBlocks(request),
+    ...[...weatherBlocks(request), ...cureBlocks(request)].map(small),
   ]);
 };
+
+const small = (block: Block): Block =>
+  block.kind === 'table' || block.kind === 'paragraph' || block.kind === 'list' ? dense(block) : block;
+
+const logTask = (request: ReportRequest, lines: number): Section =>
+  task('log', request.reader.words.jobPack.log.title, logBlocks(request, lines));

@@ -155,15 +155,16 @@ describe('the job pack', () => {
     expect(titles).toEqual([
       'Before anything else',
       'Plan of the days',
-      'Pick list and tools',
+      'Pick list',
       'Mark out',
       'Props and pressing',
       'Fittings',
-      'Cut, taper and layers',
       'Core pieces, opening A',
       'Core pieces, opening B',
+      'Log of moisture and weather',
       'Ply cut sheet, opening A',
       'Ply cut sheet, opening B',
+      'Cut, taper and layers',
       'Pot cards',
       'Gates and waits',
     ]);
@@ -173,6 +174,23 @@ describe('the job pack', () => {
       .filter(({ emphasis }) => emphasis === 'hold');
     expect(holds).toHaveLength(1);
     expect(JSON.stringify(days)).toContain('HOLD POINT: stop at the line marked Hold.');
+  });
+
+  test('has every pack that is bought and every tool at hand on the first day that needs it, once', () => {
+    const request = sampleRequest(smallSample);
+    const plan = pack.sections
+      .find(({ id }) => id === 'plan')!
+      .blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(({ cells }) => cells[1]) : []))
+      .join(' ');
+    const bought = request.estimate.lines
+      .flatMap(({ packs }) => packs)
+      .map(({ name, count }) => `${count} × ${name.replace(/, 1 each$/, '')}`);
+    expect(bought.length).toBeGreaterThan(0);
+    for (const thing of [...bought, 'moisture meter']) {
+      const times = Math.max(1, bought.filter((other) => other === thing).length);
+      expect([thing, plan.split(thing).length - 1]).toEqual([thing, times]);
+    }
+    expect(plan).toContain('Gate: ');
   });
 
   test('names a board with rounded corners by its size, and puts short tasks on one sheet', () => {

@@ -3,7 +3,7 @@ import { textMarks } from './marks.js';
 import type { Drawing } from './svg.js';
 
 const LOWEST_MM = 45;
-const STEP_MM = 10;
+const STEP_MM = 5;
 
 /**
  * The lowest figure of this width that still shows the subject at the largest scale any height allows, with every label that

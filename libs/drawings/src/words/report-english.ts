@@ -533,7 +533,19 @@ export const reportWords = {
     coverLead: (sheets: string) => `Work from the newest revision only. One task a sheet: ${sheets}.`,
     plan: 'Plan of the days',
     planLead:
-      'Write name and time as each step is done. A wait runs from the end of its step; the gates say what the weather must be.',
+      'Write name and time as each step is done. What a day brings to hand stays there; a wait runs from the end of its step; what a gate asks for stands with the gates and waits. Tools and days of need are common practice; no published source.',
+    atHand: {
+      goods: (goods: string) => `At hand: ${goods}.`,
+      tools: (tools: string) => `Tools: ${tools}.`,
+      hired: (hired: string) => `Hired: ${hired}.`,
+      nothing: 'Nothing more than is at hand.',
+    },
+    planGate: (gates: string) => `Gate: ${gates}.`,
+    planGates: {
+      'dry-deck': 'the deck is dry and stays dry',
+      'resin': 'bonding and laminating',
+      'coating': 'the paint of the day',
+    },
     doneBy: 'Name',
     doneAt: 'Done at',
     mind: 'Mind:',
@@ -574,10 +586,9 @@ export const reportWords = {
           `Bows last: when the new plies can be sanded, ${hours} after the last of them.`,
       },
     },
-    pick: 'Pick list and tools',
+    pick: 'Pick list',
     pickLead: 'To be at hand before the deck is opened.',
     packs: 'Packs',
-    toolsLead: 'Tools, by common practice for these steps; no published source:',
     tools: {
       'inspect': 'light hammer; moisture meter; plug cutter; camera',
       'isolate': 'tester for live wires; mirror and lamp; labels',

@@ -9,20 +9,22 @@ import {
   table,
   task,
   wide,
+  type Row,
   type Section,
   type Table,
 } from '../document.js';
 import type { ReportRequest } from '../request.js';
 import { hoursText, waitText, weekdayText } from '../said.js';
+import { atHand, type AtHand } from './at-hand.js';
 
-/** What is done on which day, behind which gate, and a place to write who did it and when; the hold point stands out. */
+/** What is done on which day, what must be at hand, behind which gate, and a place to write who did it and when; the hold point stands out. */
 export const dayPlanTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack, signature } = request.reader.words;
   return request.estimate.process.calendar.tasks.length === 0
     ? []
     : [
         task('plan', jobPack.plan, [
-          paragraph(jobPack.planLead),
+          dense(paragraph(jobPack.planLead)),
           dayTable(request),
           ...(request.estimate.process.calendar.tasks.some(({ isHoldPoint }) => isHoldPoint)
             ? [
@@ -34,34 +36,73 @@ export const dayPlanTasks = (request: ReportRequest): readonly Section[] => {
       ];
 };
 
-function dayTable({ estimate: { process }, reader }: ReportRequest): Table {
-  const { columns, jobPack } = reader.words;
-  const days = process.calendar.tasks.map((one) => dayText(one, reader));
+function dayTable(request: ReportRequest): Table {
+  const { columns, jobPack } = request.reader.words;
+  const things = atHand(request);
   return dense(
     table(
       jobPack.plan,
       [
         narrow(columns.day),
-        wide(columns.step, 5),
+        wide(columns.step, 6),
         numeric(columns.work),
         numeric(columns.wait),
-        wide(jobPack.doneBy, 1.2),
-        wide(jobPack.doneAt, 1.2),
+        wide(jobPack.doneBy, 1),
+        wide(jobPack.doneAt, 1),
       ],
-      process.calendar.tasks.map(({ title, labourH, waitH, isHoldPoint }, index) => ({
-        ...row(
-          days[index] === days[index - 1] ? '' : days[index],
-          title,
-          labourH === 0 ? '' : hoursText(reader, labourH),
-          waitH === 0 ? '' : waitText(reader, waitH),
-          '',
-          '',
-        ),
-        ...(isHoldPoint ? { emphasis: 'hold' } : {}),
-      })),
+      [...daysOf(request)].flatMap(([day, tasks]) => [
+        row(day, needsOf(tasks, things, request.reader)),
+        ...tasks.map((one) => taskRow(one, request.reader)),
+      ]),
     ),
   );
 }
+
+/** Tasks in the order of the calendar, by the day they begin on. */
+function daysOf({
+  estimate: { process },
+  reader,
+}: ReportRequest): ReadonlyMap<string, readonly CalendarTask[]> {
+  const days = new Map<string, CalendarTask[]>();
+  for (const one of process.calendar.tasks) {
+    const day = dayText(one, reader);
+    days.set(day, [...(days.get(day) ?? []), one]);
+  }
+  return days;
+}
+
+/** What must be at hand from this day on, and the gates that its steps stand behind. */
+function needsOf(
+  tasks: readonly CalendarTask[],
+  things: readonly AtHand[],
+  { words: { jobPack } }: Reader,
+): string {
+  const own = things.filter(({ from }) => tasks.some(({ code }) => code === from));
+  const kinds = ['goods', 'tools', 'hired'] as const;
+  const named = kinds.flatMap((kind) => {
+    const said = own.filter((thing) => thing.kind === kind).map((thing) => thing.said);
+    return said.length === 0 ? [] : [jobPack.atHand[kind](said.join('; '))];
+  });
+  const gates = [...new Set(tasks.map(({ gate }) => gate))].flatMap((gate) =>
+    gate === 'none' ? [] : [jobPack.planGates[gate]],
+  );
+  return [
+    ...(named.length === 0 ? [jobPack.atHand.nothing] : named),
+    ...(gates.length === 0 ? [] : [jobPack.planGate(gates.join('; '))]),
+  ].join(' ');
+}
+
+const taskRow = ({ title, labourH, waitH, isHoldPoint }: CalendarTask, reader: Reader): Row => ({
+  ...row(
+    '',
+    title,
+    labourH === 0 ? '' : hoursText(reader, labourH),
+    waitH === 0 ? '' : waitText(reader, waitH),
+    '',
+    '',
+  ),
+  ...(isHoldPoint ? { emphasis: 'hold' } : {}),
+});
 
 const dayText = ({ startDay, startAt }: CalendarTask, reader: Reader): string =>
   startAt === undefined

@@ -1,5 +1,5 @@
 import { settingOut } from '../../deck/setting-out.js';
-import { dense, list, paragraph, task, type Block, type Section } from '../document.js';
+import { dense, list, paragraph, task, untitled, type Block, type Section } from '../document.js';
 import { damageFigure, openingPlanFigure, PLAN_WITH_LIST_MM } from '../figures.js';
 import { panelOf } from '../inputs.js';
 import { cornerTable, placeTable } from '../opening-sections.js';
@@ -14,12 +14,12 @@ export function markOutTasks(request: ReportRequest): readonly Section[] {
   if (openings.length === 1 || count <= MOST_CORNERS_WITH_PLAN)
     return [
       task('mark-out', jobPack.markOut, [
-        openingPlanFigure(request, PLAN_WITH_LIST_MM[request.paper]),
+        untitled(openingPlanFigure(request, PLAN_WITH_LIST_MM[request.paper])),
         ...openings.flatMap(({ label }) => corners(request, label)),
       ]),
     ];
   return [
-    task('mark-out', jobPack.markOut, [openingPlanFigure(request)]),
+    task('mark-out', jobPack.markOut, [untitled(openingPlanFigure(request))]),
     ...openings.map(({ label }, index) =>
       task(`mark-out-${index + 1}`, `${jobPack.markOut} ${label}`, corners(request, label)),
     ),

@@ -8,6 +8,7 @@ import {
   row,
   table,
   task,
+  untitled,
   wide,
   type Block,
   type Section,
@@ -24,7 +25,7 @@ export const pressingTasks = (request: ReportRequest): readonly Section[] => {
   if (bondPressure === undefined) return [];
   return [
     task('pressing', request.reader.words.jobPack.pressing, [
-      ...(opened === undefined ? [] : pressPlanFigures(opened)),
+      ...(opened === undefined ? [] : pressPlanFigures(opened).map(untitled)),
       ...stepBlocks(request),
       ...loadTable(request),
       ...figureBlocks(bondPressure, request.reader),
@@ -80,7 +81,7 @@ const supportsUsed = (method: Method, needsProps: boolean): readonly ('boards' |
 /** The plan says what lies on one or two pieces. */
 const LEAST_LISTED = 3;
 
-const PAIRS_A_LINE = 4;
+const PAIRS_A_LINE = 5;
 
 /** In the order of placing, read down each pair of columns; a bag or battens load no piece by itself. */
 function loadTable({ estimate: { process }, reader }: ReportRequest): readonly Block[] {
