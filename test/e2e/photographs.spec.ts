@@ -99,6 +99,20 @@ describe('photographs of an estimate', () => {
     expect(items.filter(({ number }) => number === 7).map(({ caption }) => caption)).toEqual(['kept']);
   });
 
+  test('of a telephone in HEIC are refused with the formats that are taken, whatever type they say', async () => {
+    const box = Buffer.from('\0\0\0\x18ftypheic\0\0\0\0mif1heic', 'latin1');
+    const heic = Buffer.concat([box, Buffer.alloc(4000, 0x5a)]);
+    const named = await put(`${id}/photographs/3`, 'caption=x', heic, 'image/heic');
+    expect(named).toMatchObject({
+      status: 415,
+      body: { detail: expect.stringMatching(/image\/(png|jpeg).*image\/(png|jpeg)/) },
+    });
+    const hidden = await put(`${id}/photographs/3`, 'caption=x', heic, 'image/jpeg');
+    expect(hidden.status).toBe(422);
+    expect(hidden.body.errors).toEqual([expect.objectContaining({ code: 'not-supported' })]);
+    expect(JSON.stringify(hidden.body.errors)).toMatch(/HEIC.*PNG and JPEG are taken: export it as JPEG/);
+  });
+
   test('are refused with every fault named: what is no picture, and where it lies off the deck', async () => {
     const refused = await put(`${id}/photographs/3`, 'caption=x&at=9000,0', Buffer.from('<svg/>'));
     expect(refused.status).toBe(422);

@@ -41,7 +41,7 @@ export function tableSizes(table: Table, page: TablePage): TableSizes {
 
 const isSpanning = ({ cells }: Row, columns: readonly Column[]): boolean => cells.length < columns.length;
 
-/** Source: [ISO-80000-3] by way of the inch of 25.4 mm; a point is a 72nd of it, as PDF counts. */
+/** A point is the 72nd part of an inch, as PDF counts. */
 const MM_PER_PT = 0.352_778;
 
 const textWidthOf = ({ paper }: TablePage): number => papers[paper].widthMm - 2 * PAGE_SIDE_MM;

@@ -15,6 +15,7 @@ interface PictureSize {
 /** What is wrong with an uploaded picture, as far as it shows without decoding: judged by its own bytes, never by the name or type that came with it. */
 export function uploadFaults(bytes: Uint8Array, limits: PictureLimits): readonly Problem[] {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (isHeif(buffer)) return [heif];
   const type = typeOf(buffer);
   if (type === undefined)
     return [problem('not-one-of', '', { value: 'neither by its content', choices: 'a PNG or JPEG picture' })];
@@ -34,6 +35,11 @@ export function uploadFaults(bytes: Uint8Array, limits: PictureLimits): readonly
 
 export const undecodable: Problem = problem('not-supported', '', {
   why: 'the picture is damaged or cut short; save it anew as PNG or JPEG',
+});
+
+/** What many telephones write; the decoders at hand have no codec for it. */
+const heif: Problem = problem('not-supported', '', {
+  why: 'a HEIC or HEIF picture cannot be decoded here; PNG and JPEG are taken: export it as JPEG, or set the camera to write JPEG',
 });
 
 const sizeFaults = (
@@ -59,6 +65,15 @@ function typeOf(bytes: Buffer): 'png' | 'jpeg' | undefined {
   if (bytes.length > 4 && bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'jpeg';
   return undefined;
 }
+
+/** Brands of still pictures in an ISO base media file: ISO/IEC 23008-12, from memory. */
+const HEIF_BRANDS = ['heic', 'heix', 'heim', 'heis', 'hevc', 'hevx', 'mif1', 'msf1'];
+
+/** Such a file begins with a box `ftyp`, and in it the brand that it is written to. */
+const isHeif = (bytes: Buffer): boolean =>
+  bytes.length >= 12 &&
+  bytes.toString('latin1', 4, 8) === 'ftyp' &&
+  HEIF_BRANDS.includes(bytes.toString('latin1', 8, 12));
 
 /** The first chunk of a PNG holds its size. */
 const pngSize = (bytes: Buffer): PictureSize | undefined =>

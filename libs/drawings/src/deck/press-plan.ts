@@ -25,6 +25,8 @@ export interface PressPlanInput {
   /** Boards on props, battens and bows, in deck coordinates. */
   readonly lines: readonly PlannedLine[];
   readonly pieces: readonly PressedPiece[];
+  /** Where a bag presses: the line of its tape, and what would let air in through the skin below. */
+  readonly bag?: { readonly seal: readonly Area[]; readonly breaches: readonly Place[] };
   readonly seenFrom: SeenFrom;
 }
 
@@ -67,6 +69,7 @@ export function pressPlan(input: PressPlanInput, request: DrawingRequest): Drawi
     notes: [
       said.setOut[settingOut(panel.outer).way],
       ...(lines.some(({ what }) => what === 'board') ? [said.boardsBelow] : []),
+      ...(input.bag === undefined ? [] : [said.sealed]),
       ...seenNotes(input.seenFrom, reader),
     ],
     description: said.describe(said.lines(lines.length), reader.words.piecePlan.pieces(pieces.length)),
@@ -95,9 +98,42 @@ function drawn(input: PressPlanInput, sheet: OpenSheet): readonly [readonly Mark
   const cuts = openings.map((area) => shape(ringsOf(area).map(view.ring), 'contour', 'none'));
   const timber = lines.flatMap((one) => lineMarks(one, view));
   const jacks = pieces.flatMap((piece) => piece.jacks.flatMap((jack) => jackMarks(view.at(jack))));
+  for (const at of input.bag?.breaches ?? []) sheet.room.block(breachBox(view.at(at)));
   const labels = pieces.flatMap((piece) => labelOf(piece, view, sheet));
-  return [[...grounds, ...edges, ...cuts, ...dimensions.marks, ...timber, ...jacks, ...labels], view];
+  const bag = bagMarks(input, view);
+  return [[...grounds, ...edges, ...cuts, ...dimensions.marks, ...timber, ...jacks, ...bag, ...labels], view];
 }
+
+const bagMarks = ({ bag }: PressPlanInput, view: DeckView): readonly Mark[] =>
+  bag === undefined
+    ? []
+    : [
+        ...bag.seal.map((area) => shape(ringsOf(area).map(view.ring), SEAL, 'none')),
+        ...bag.breaches.flatMap((at) => breachMarks(view.at(at))),
+      ];
+
+/** Wide and dashed: no other line of this plan is both. */
+const SEAL: LineType = 'hidden-wide';
+
+/** An open diamond, so that it is neither prop nor jack nor screw. */
+function breachMarks([x, y]: Point): readonly Mark[] {
+  const ring: Ring = [
+    [x - BREACH_MM, y],
+    [x, y - BREACH_MM],
+    [x + BREACH_MM, y],
+    [x, y + BREACH_MM],
+  ];
+  return [shape([ring], 'contour', 'paper')];
+}
+
+const breachBox = ([x, y]: Point): Box => ({
+  x: x - BREACH_MM,
+  y: y - BREACH_MM,
+  width: 2 * BREACH_MM,
+  height: 2 * BREACH_MM,
+});
+
+const BREACH_MM = 1.5;
 
 const lineMarks = ({ what, from, to, points }: PlannedLine, view: DeckView): readonly Mark[] => [
   timberMark(what, view.at(from), view.at(to)),
@@ -146,7 +182,7 @@ function labelOf(
   });
 }
 
-function legendOf({ panel, lines, pieces }: PressPlanInput, reader: Reader): readonly LegendEntry[] {
+function legendOf({ panel, lines, pieces, bag }: PressPlanInput, reader: Reader): readonly LegendEntry[] {
   const said = reader.words.pressPlan;
   const kinds = [...new Set(lines.map(({ what }) => what))];
   const hasMass = pieces.some(({ massKg }) => massKg !== undefined);
@@ -167,6 +203,12 @@ function legendOf({ panel, lines, pieces }: PressPlanInput, reader: Reader): rea
     ...(pieces.some(({ jacks }) => jacks.length > 0)
       ? [{ room: 'symbol' as const, sample: (box: Box) => jackMarks(middleOf(box)), meaning: said.jack }]
       : []),
+    ...(bag === undefined ? [] : [{ sample: lineSample(SEAL), meaning: said.seal }]),
+    ...(bag === undefined || bag.breaches.length === 0
+      ? []
+      : [
+          { room: 'symbol' as const, sample: (box: Box) => breachMarks(middleOf(box)), meaning: said.breach },
+        ]),
   ];
 }
 

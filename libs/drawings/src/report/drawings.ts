@@ -7,6 +7,7 @@ import { sheetLayout } from '../deck/sheet-layout.js';
 import type { DrawingRequest } from '../drawing-request.js';
 import { fittingSection } from '../joint/fitting-section.js';
 import { jointSection } from '../joint/section.js';
+import { slotSection } from '../joint/slot-section.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import type { SheetFormat } from '../sheet/formats.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
@@ -26,6 +27,7 @@ import {
   pressPlanInput,
   sectionInput,
   sheetLayoutInputs,
+  slotSectionInputs,
 } from './inputs.js';
 import { templatePages } from './pack/templates.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
@@ -48,6 +50,10 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
     ...fittingSectionInputs(request).map((input, index) => ({
       name: numbered('fitting-section', index),
       draw: (drawing: DrawingRequest) => fittingSection(input, drawing),
+    })),
+    ...slotSectionInputs(request).map((input, index) => ({
+      name: numbered('slot-section', index),
+      draw: (drawing: DrawingRequest) => slotSection(input, drawing),
     })),
     ...(bars.length === 0
       ? []

@@ -8,6 +8,7 @@ import { potRuns } from '../job/pot-runs.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import { fittingSection } from '../joint/fitting-section.js';
 import { jointSection } from '../joint/section.js';
+import { slotSection } from '../joint/slot-section.js';
 import { defectMap } from '../deck/defect-map.js';
 import { openingPlan } from '../deck/opening-plan.js';
 import { piecePlan } from '../deck/piece-plan.js';
@@ -27,6 +28,7 @@ import {
   potRunInput,
   sectionInput,
   sheetLayoutInputs,
+  slotSectionInputs,
 } from './inputs.js';
 import type { OpenedRequest, ReportRequest } from './request.js';
 
@@ -163,6 +165,17 @@ export const fittingFigures = (request: ReportRequest): readonly FigureBlock[] =
     ),
   );
 
+/** One for each strip that is worked through a slot. */
+export const slotFigures = (request: ReportRequest): readonly FigureBlock[] =>
+  slotSectionInputs(request).map((input, index) =>
+    fixedFigure(
+      request,
+      (drawing) => ({ ...slotSection(input, drawing), name: `slot-section-${index + 1}` }),
+      SLOT_MM,
+    ),
+  );
+
+const SLOT_MM = 92;
 const FITTING_MM = 62;
 
 export const chartFigure = (request: ReportRequest): FigureBlock => {

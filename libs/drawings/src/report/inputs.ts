@@ -1,3 +1,4 @@
+import { intersection, isInsideRing, leastRectangle, offset, regionOf, union } from '#lib/geometry';
 import { measuredRecord, type BatchCard, type Estimate, type Opening } from '#lib/estimate';
 import type { DefectMapInput } from '../deck/defect-map.js';
 import type { SeenFrom } from '../deck/deck-view.js';
@@ -8,6 +9,7 @@ import type { Area } from '../deck/place.js';
 import type { PressPlanInput } from '../deck/press-plan.js';
 import type { PlyPlanInput } from '../deck/ply-plan.js';
 import type { SheetLayoutInput } from '../deck/sheet-layout.js';
+import type { SlotSectionInput } from '../joint/slot-section.js';
 import type { FittingSectionInput } from '../joint/fitting-section.js';
 import type { SectionInput } from '../joint/section.js';
 import type { UtilisationBar } from '../joint/utilisation-chart.js';
@@ -113,9 +115,28 @@ export const pressPlanInput = (given: GivenOpened): PressPlanInput | undefined =
       const outline = outlines.get(piece.label);
       return outline === undefined ? [] : [{ ...piece, outline }];
     }),
+    ...(bondPressure.method === 'vacuum' ? { bag: bagOf(given) } : {}),
     seenFrom: seenFrom(given.estimate),
   };
 };
+
+/** From the outer edge of the taper to the tape: its own width and room for a thumb. From memory. */
+const TAPE_OFF_MM = 40;
+
+/** The tape lies outside the taper, on the panel; bolts of fittings that it takes in pass through both skins. */
+function bagOf(given: GivenOpened): NonNullable<PressPlanInput['bag']> {
+  const { scope, laminate } = given.estimate;
+  const panel = panelOf(given);
+  const cut = union(...scope.openings.map(({ area }) => regionOf(area.outer)));
+  const seal = intersection(
+    offset(cut, laminate.taperWidthMm + TAPE_OFF_MM),
+    regionOf(panel.outer, panel.holes),
+  );
+  const breaches = fittingsOf(given)
+    .map(({ at }) => at)
+    .filter((at) => seal.some(({ outer }) => isInsideRing(outer, at)));
+  return { seal, breaches };
+}
 
 /** A ply belongs to the openings whose boxes its parts meet. */
 export const plyPlanInput = (given: GivenOpened, opening: string | undefined): PlyPlanInput => {
@@ -173,6 +194,23 @@ export const sectionInput = ({ estimate, record: stated, reader }: GivenOpened):
     plies: laminate.plies.map((ply) => ({ ...ply, materialName: named(reader, ply.materialName) })),
   };
 };
+
+/** A strip at an edge that is worked through a slot: each place that takes it, nothing where no slot is cut. */
+export function slotSectionInputs({ estimate, record: stated }: Given): readonly SlotSectionInput[] {
+  const { record } = measuredRecord(stated);
+  const { methods, process, scope } = estimate;
+  if (process.calendar.tasks.every(({ code }) => code !== 'strip-cut')) return [];
+  return methods.places
+    .filter(({ rung }) => rung === 'edge-rout-and-fill')
+    .flatMap(({ place }) => scope.zones.filter(({ id }) => id === place))
+    .map(({ id, outline }) => ({
+      place: id,
+      outerSkinMm: record.outerSkin.thicknessMm,
+      coreMm: record.core.thicknessMm,
+      innerSkinMm: record.innerSkin.thicknessMm,
+      stripMm: leastRectangle(outline).widthMm,
+    }));
+}
 
 /** Fittings whose holes are made alike are drawn once, under all their names. */
 export function fittingSectionInputs({ estimate, record: stated }: Given): readonly FittingSectionInput[] {

@@ -16,6 +16,7 @@ import {
   plyPlanFigure,
   potFigures,
   sectionFigure,
+  slotFigures,
 } from './figures.js';
 import type { PaperName } from '../sheet/formats.js';
 import { hardwareBlocks } from './method-section.js';
@@ -62,7 +63,7 @@ function sheetsOf(request: ReportRequest, templates: readonly Template[]): reado
     ['plies', opened === undefined ? [] : plyTasks(opened)],
     ['pots', potTasks(request)],
     ['gates', [gateTask(request)]],
-    [undefined, opened === undefined ? [] : sectionTasks(opened)],
+    [undefined, sectionTasks(request)],
   ];
 }
 
@@ -142,9 +143,16 @@ function taskName({ id, title }: Section, { reader }: ReportRequest): string {
   return Object.hasOwn(taskNames, task) ? word(taskNames, task) : title;
 }
 
-const sectionTasks = (request: OpenedRequest): readonly Section[] => [
-  task('section', request.reader.words.jobPack.section, [untitled(sectionFigure(request))]),
-];
+/** Through the cut of an opening, and through each slot at an edge. */
+function sectionTasks(request: ReportRequest): readonly Section[] {
+  const { section, slots } = request.reader.words.jobPack;
+  const opened = openedOf(request);
+  const through = slotFigures(request);
+  return [
+    ...(opened === undefined ? [] : [task('section', section, [untitled(sectionFigure(opened))])]),
+    ...(through.length === 0 ? [] : [task('slot-section', slots, through)]),
+  ];
+}
 
 const fittingTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;

@@ -130,6 +130,10 @@ const words = {
     prop: 'prop',
     screw: 'screw with washer',
     jack: 'jack under the padded board of a piece',
+    seal: 'sealant tape of the bag, on sound clean skin outside the taper',
+    breach: 'hole through the skin: close it airtight before the pump runs',
+    sealed:
+      'The tape runs on without a gap, with a pleat at each corner and at the hose; where it meets the edge of the panel it goes on up what stands there. Before resin is mixed the bag is pumped down dry and its loss read.',
     loaded: {
       above: 'core piece, with the weight that is laid on it',
       below: 'core piece, with the force that holds it up',
@@ -178,6 +182,20 @@ const words = {
     cutLine: 'cut line',
     taperWidth: 'taper',
     ply: (order: string) => `ply ${order}`,
+  },
+  slotSection: {
+    title: (place: string) => `Section through the slot: ${place}`,
+    describe: (place: string, strip: string) =>
+      `Section across the strip ${place}, ${strip} deep from the edge: routed out through a slot, filled solid between the skins, closed with tapes.`,
+    drawn: 'The slot is as wide as the tool asks; tapes are drawn thicker than they are.',
+    innerSkin: 'inner skin, stays',
+    outerSkin: 'outer skin, ground for the tapes',
+    oldCore: 'old core, sound and dry',
+    fill: 'filled solid in lifts, core routed to clean laminate',
+    slot: 'slot, filled flush with the skin',
+    lip: 'lip of outer skin, stays',
+    tapes: ['narrower tape over the slot', 'wider tape over it'],
+    edge: 'edge of the deck',
   },
   fittingSection: {
     title: (names: string) => `Through one bolt: ${names}`,

@@ -550,6 +550,7 @@ export const reportWords = {
     doneAt: 'Done at',
     mind: 'Mind:',
     section: 'Cut, taper and layers',
+    slots: 'Slot, fill and tapes',
     pressing: 'Props and pressing',
     pressed: {
       piece: 'Piece',

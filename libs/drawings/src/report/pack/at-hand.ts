@@ -127,10 +127,12 @@ function firstUses(
   tasks: readonly CalendarTask[],
   tools: Readonly<Record<string, string>>,
 ): ReadonlyMap<string, string> {
+  const uses = tasks.flatMap(({ code }) =>
+    Object.entries(tools)
+      .filter(([step]) => code.startsWith(step))
+      .flatMap(([, named]) => named.split('; ').map((tool) => [tool, code] as const)),
+  );
   const first = new Map<string, string>();
-  for (const { code } of tasks)
-    for (const [step, named] of Object.entries(tools))
-      if (code.startsWith(step))
-        for (const tool of named.split('; ')) if (!first.has(tool)) first.set(tool, code);
+  for (const [tool, code] of uses) if (!first.has(tool)) first.set(tool, code);
   return first;
 }

@@ -47,7 +47,7 @@ function placeTasks(request: ReportRequest): readonly Section[] {
   const planned = methods.rungs.find(({ rung }) => rung === methods.planned.rung);
   return [
     task('mark-out', jobPack.place, [
-      damageFigure(request),
+      untitled(damageFigure(request)),
       ...small(placeTable(request)),
       dense(paragraph(jobPack.placeLead(methods.planned.title, methods.planned.because))),
       ...(planned === undefined || planned.leavesUndone.length === 0
