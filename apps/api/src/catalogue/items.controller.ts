@@ -187,10 +187,9 @@ const historySaid = (resource: Resource) => ({
 
 /** A query says `kind` for what has kinds; elsewhere the word stands for the right one until July 2027. */
 function askFor(query: object, { by, choices, words }: Narrowing): void {
-  OneOf(choices, { optional: true, description: words })(query, by);
-  if (by === 'kind') return;
-  const description = `Earlier name of \`${by}\`; taken until July 2027.`;
-  OneOf(choices, { optional: true, description, isDeprecated: true })(query, 'kind');
+  const earlier = by === 'kind' ? '' : ' Its earlier name `kind` is taken until July 2027.';
+  OneOf(choices, { optional: true, description: `${words}${earlier}` })(query, by);
+  if (by !== 'kind') OneOf(choices, { optional: true, isEarlierName: true })(query, 'kind');
 }
 
 function readingController(resource: Resource): Type {

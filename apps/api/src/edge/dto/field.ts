@@ -13,6 +13,7 @@ export interface FieldRule {
   readonly expected: string;
   readonly schema: ApiPropertyOptions;
   readonly optional?: boolean;
+  readonly isEarlierName?: boolean;
   /** The class of a nested object, or of the objects of a list. */
   readonly part?: () => DtoClass;
   /** Turns the raw JSON value into what the rooms take; a value it cannot turn passes unchanged to the check. */
@@ -24,8 +25,8 @@ export interface Said {
   readonly optional?: boolean;
   readonly description?: string;
   readonly example?: unknown;
-  /** Still taken, and taken away with notice. */
-  readonly isDeprecated?: boolean;
+  /** Taken for a while under the name it had; the contract shows the field by its present one. */
+  readonly isEarlierName?: boolean;
 }
 
 export type DtoClass<T extends object = object> = abstract new (...args: never[]) => T;
@@ -47,7 +48,9 @@ export const Field = (rule: FieldRule): PropertyDecorator =>
       name: 'field',
       validator: { validate: (value, given) => isRight(rule, given?.property ?? '', value) },
     }),
-    ApiProperty(Object.assign({}, rule.schema, { required: rule.optional !== true })),
+    ...(rule.isEarlierName === true
+      ? []
+      : [ApiProperty(Object.assign({}, rule.schema, { required: rule.optional !== true }))]),
   );
 
 function remember(target: object, key: string, rule: FieldRule): void {

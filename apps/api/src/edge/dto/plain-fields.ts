@@ -301,8 +301,7 @@ function isCalendarDate(value: unknown): boolean {
   return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(value);
 }
 
-const described = ({ description, example, isDeprecated }: Said) => ({
-  ...(isDeprecated === true ? { deprecated: true } : {}),
+const described = ({ description, example }: Said) => ({
   ...(description === undefined ? {} : { description }),
   ...(example === undefined ? {} : { examples: [example] }),
 });
