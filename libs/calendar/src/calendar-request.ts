@@ -278,6 +278,7 @@ export interface CalendarRequest extends AnswersTo<typeof calendarQuestions> {
 /** The same job at another size, pace and luck with its waits. */
 export interface CalendarScenario {
   readonly drivers: DriverAmounts;
+  readonly fairingCycles: number;
   readonly hoursFactor: number;
   /** 0 to 1: how long every cure, drying and hold takes among its low and high. */
   readonly waitQuantile: number;
@@ -389,7 +390,7 @@ export interface CalendarPlan {
   };
   /** Length of the job in days, as a spread. */
   readonly calendarDays: DayRange;
-  /** Days on which the crew works. */
+  /** Days on which the crew must come. */
   readonly workingDays: DayRange;
   /** Hours of all tasks, as three points. */
   readonly labourH: ThreePoint;

@@ -20,7 +20,7 @@ import {
 } from './calendar-request.js';
 import { settingFor } from './course.js';
 import { circleIn } from './critical-path.js';
-import { networkAt, networkFor, waitKindOf, type NetworkTask } from './network.js';
+import { networkFor, networksBeside, waitKindOf, type NetworkTask, type SizedNetwork } from './network.js';
 import {
   chainOf,
   daysWorked,
@@ -32,17 +32,10 @@ import {
 } from './simulate.js';
 import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
 import { todayFor } from './today.js';
-import {
-  walk,
-  walkPlan,
-  walkPlanBeside,
-  walkTables,
-  type Crew,
-  type Draw,
-  type Walk,
-  type WalkPlan,
-  type WalkTables,
-} from './walk.js';
+import type { Crew, Draw } from './step-plan.js';
+import { fewestVisits } from './visits.js';
+import { walkTables, type WalkTables } from './walk-steps.js';
+import { walk, walkPlan, walkPlanBeside, type Walk, type WalkPlan } from './walk.js';
 
 /** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
 export const planCalendar = (request: CalendarRequest): Outcome<CalendarPlan> =>
@@ -60,15 +53,8 @@ export function planWithScenarios(
   const tasks = networkFor(request, hardener, coldestUse(request, deckC));
   const faults = [...unknownPredecessors(request, tasks), ...circleFaults(request, tasks)];
   if (faults.length > 0) return refusal(...faults);
-  const networks = new Map(
-    [...new Set(scenarios.map(({ drivers }) => drivers))].map((drivers) => [
-      drivers,
-      networkAt(drivers, tasks, { request, hardener, deckC: coldestUse(request, deckC) }),
-    ]),
-  );
-  const others = scenarios.map((scenario) =>
-    laidOver(scenario, { tasks: networks.get(scenario.drivers) ?? tasks }),
-  );
+  const networkOf = networksBeside(tasks, { request, hardener, deckC: coldestUse(request, deckC) });
+  const others = scenarios.map((scenario) => laidOver(scenario, networkOf(scenario)));
   return calendarOver(request, hardener, { tasks, deckC, others });
 }
 
@@ -80,9 +66,7 @@ export interface CalendarWithScenarios {
   readonly momentAfter: (days: number) => string;
 }
 
-interface Tried extends CalendarScenario {
-  readonly tasks: readonly NetworkTask[];
-}
+interface Tried extends CalendarScenario, SizedNetwork {}
 
 interface Networks {
   readonly tasks: readonly NetworkTask[];
@@ -101,7 +85,7 @@ function calendarOver(
         value: deckC,
         resin: `${request.resin.name} with ${hardener.name}`,
         lowest: hardener.lowestTemperatureC.value,
-        instead: 'a hardener made for the cold',
+        instead: 'a hardener made for the cold, or a tent and a heater',
       }),
     );
   }
@@ -143,18 +127,28 @@ const horizonOf = (
     Math.ceil(horizonDays(request, tasks)),
   );
 
-/** Scenarios of one network share its plan and the tables of its walks. */
+interface Walkable {
+  readonly plan: WalkPlan;
+  readonly tables: WalkTables;
+}
+
+/** Scenarios of one network share its plan and the tables of its walks; those that differ in hours alone share orders. */
 function daysOfAll(others: readonly Tried[], own: WalkPlan, crew: Crew): readonly ScenarioDays[] {
-  const known = new Map<readonly NetworkTask[], { readonly plan: WalkPlan; readonly tables: WalkTables }>();
+  const known = new Map<readonly NetworkTask[], Walkable>([[own.tasks, walkable(own)]]);
+  const walkableOf = (tasks: readonly NetworkTask[], beside: WalkPlan): Walkable => {
+    const found = known.get(tasks) ?? walkable(walkPlanBeside(beside, tasks, crew));
+    known.set(tasks, found);
+    return found;
+  };
   return others.map((tried) => {
-    const { tasks } = tried;
-    const plan = known.get(tasks)?.plan ?? walkPlanBeside(own, tasks, crew);
-    const tables = known.get(tasks)?.tables ?? walkTables(plan);
-    known.set(tasks, { plan, tables });
-    const draw = scenarioDraw(tasks, tried);
-    return plannedOf(plan, walk(plan, draw, tables), draw);
+    const { plan, tables } = walkableOf(tried.tasks, walkableOf(tried.base, own).plan);
+    const draw = scenarioDraw(tried.tasks, tried);
+    const calendarDays = walk(plan, draw, tables).finish / 48;
+    return { calendarDays, workingDays: fewestVisits(plan, draw, tables) };
   });
 }
+
+const walkable = (plan: WalkPlan): Walkable => ({ plan, tables: walkTables(plan) });
 
 const steadyDeckC = ({ deckTemperatureC }: CalendarRequest, hardener: Hardener): number =>
   deckTemperatureC ??
@@ -465,7 +459,7 @@ function notesOn(request: CalendarRequest, tasks: readonly PlannedTask[]): reado
       : [
           'Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.',
         ]),
-    'The steps are set as if the crew came on every one of its working days.',
+    'The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.',
     'Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure.',
   ];
 }

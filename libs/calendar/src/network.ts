@@ -4,11 +4,12 @@ import { saidOr } from '#lib/asking';
 import { labourFor, operationsFor } from '#lib/work';
 import { cureFactor, dryingDays, type Drying } from './waits.js';
 import { operations } from '#lib/work';
-import type { GateKind, Operation, Phase, Wait } from '#lib/work';
+import type { DriverAmounts, GateKind, Operation, Phase, Wait } from '#lib/work';
 import {
   calendarQuestions,
   cyclesQuestions,
   type CalendarRequest,
+  type CalendarScenario,
   type CustomOperation,
   type PlannedTask,
 } from './calendar-request.js';
@@ -89,11 +90,42 @@ function hoursFor({ drivers, flags }: Sized): ReadonlyMap<string, Hours> {
   );
 }
 
-/** The network of the same job at another size; it is made anew only where other operations belong to it there. */
-export function networkAt(
-  drivers: CalendarRequest['drivers'],
+/** A network at some size, and that of the same cycles at the size of the request, which it may differ from in its hours alone. */
+export interface SizedNetwork {
+  readonly tasks: readonly NetworkTask[];
+  readonly base: readonly NetworkTask[];
+}
+
+type Setting = Pick<CycleContext, 'request' | 'hardener' | 'deckC'>;
+
+/** The networks of the same job at other sizes and with other numbers of fairing cycles, each made once. */
+export function networksBeside(
   tasks: readonly NetworkTask[],
-  { request, hardener, deckC }: Pick<CycleContext, 'request' | 'hardener' | 'deckC'>,
+  context: Setting,
+): (scenario: Pick<CalendarScenario, 'drivers' | 'fairingCycles'>) => SizedNetwork {
+  const { request, hardener, deckC } = context;
+  const withCycles = (fair: number): CalendarRequest => ({ ...request, cycles: { ...request.cycles, fair } });
+  const bases = new Map([[saidOr(cyclesQuestions.fair, request.cycles?.fair), tasks]]);
+  const known = new Map<number, Map<DriverAmounts, SizedNetwork>>();
+  return ({ drivers, fairingCycles }) => {
+    const base = bases.get(fairingCycles) ?? networkFor(withCycles(fairingCycles), hardener, deckC);
+    bases.set(fairingCycles, base);
+    const sizes = known.get(fairingCycles) ?? new Map<DriverAmounts, SizedNetwork>();
+    known.set(fairingCycles, sizes);
+    const found = sizes.get(drivers) ?? {
+      base,
+      tasks: networkAt(drivers, base, { ...context, request: withCycles(fairingCycles) }),
+    };
+    sizes.set(drivers, found);
+    return found;
+  };
+}
+
+/** It is made anew only where other operations belong to it there. */
+function networkAt(
+  drivers: DriverAmounts,
+  tasks: readonly NetworkTask[],
+  { request, hardener, deckC }: Setting,
 ): readonly NetworkTask[] {
   if (drivers === request.drivers) return tasks;
   const there = { drivers, flags: request.flags };

@@ -6,12 +6,15 @@ import {
   type ThreePoint,
 } from '#lib/kernel';
 import type { NetworkTask } from './network.js';
-import { walk, walkTables, type Draw, type Walk, type WalkPlan } from './walk.js';
+import type { Draw } from './step-plan.js';
+import { fewestVisits } from './visits.js';
+import { walkTables } from './walk-steps.js';
+import { walk, type Walk, type WalkPlan } from './walk.js';
 
 export interface Simulation {
   /** Slots, sorted. */
   readonly finishes: Float64Array;
-  /** Days with work, sorted. */
+  /** Days on which the crew must come, sorted. */
   readonly workedDays: Float64Array;
   /** Share of the calendars in which each task decided the finish. */
   readonly criticality: Float64Array;
@@ -45,16 +48,15 @@ export function simulate(
     waits: new Float64Array(plan.tasks.length),
     lostDays: new Float64Array(plan.tasks.length),
   };
-  const seen = new Uint8Array(plan.setting.clock.workday[plan.setting.clock.count - 1] + 2);
   const tables = walkTables(plan);
   let incomplete = 0;
   for (let run = 0; run < runs; run += 1) {
     drawInto(plan.tasks, draw, random, lossFraction);
     const calendar = walk(plan, draw, tables);
     finishes[run] = calendar.finish;
-    workedDays[run] = daysWorked(plan, calendar, { draw, seen: seen.fill(0) });
     for (const task of chainOf(calendar)) hits[task] += 1 / runs;
     incomplete += calendar.isComplete ? 0 : 1;
+    workedDays[run] = fewestVisits(plan, draw, tables);
   }
   return { finishes: finishes.sort(), workedDays: workedDays.sort(), criticality: hits, incomplete };
 }

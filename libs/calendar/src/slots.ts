@@ -17,6 +17,8 @@ export interface SlotClock {
   readonly works: Uint8Array;
   /** Number of the working day a slot lies in, counted from 0; the next one for slots outside work. */
   readonly workday: Int32Array;
+  /** The first slot of work of the first working day that begins at or after a slot; the last slot where none does. */
+  readonly nextMorning: Int32Array;
 }
 
 /** The clock of the place: of the zone asked for, else that of the forecast, else UTC. */
@@ -47,7 +49,17 @@ export function slotClock(request: CalendarRequest, times: WorkTimes, days: numb
     workday[slot] = isWorking ? worked : worked + 1;
     wasWorking = isWorking;
   }
-  return { startMs, count, offset, works, workday };
+  return { startMs, count, offset, works, workday, nextMorning: morningsAfter(works) };
+}
+
+function morningsAfter(works: Uint8Array): Int32Array {
+  const mornings = new Int32Array(works.length);
+  let next = works.length - 1;
+  for (let slot = works.length - 1; slot >= 0; slot -= 1) {
+    if (works[slot] === 1 && (slot === 0 || works[slot - 1] === 0)) next = slot;
+    mornings[slot] = next;
+  }
+  return mornings;
 }
 
 const WEEK = (7 * 24) / SLOT_H;

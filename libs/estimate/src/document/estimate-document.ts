@@ -1086,7 +1086,7 @@ export interface CalendarSection {
   readonly startDate?: string;
   /** Zone, or offset, that the moments are written in. */
   readonly timeZone?: string;
-  /** Days on which somebody works, as a spread. */
+  /** Days on which somebody must come, as a spread. */
   readonly workingDays: Range;
   /** From the first day to the last, waits counted. */
   readonly calendarDays: Range;

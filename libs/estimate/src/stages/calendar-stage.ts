@@ -68,6 +68,8 @@ const waitQuantiles = [0.1, 0.5, 0.9] as const;
 
 interface Asked {
   readonly extents: readonly number[];
+  /** By extent, how the numbers of fairing cycles share in its days. */
+  readonly shares: readonly (readonly CycleShare[])[];
   readonly scenarios: readonly CalendarScenario[];
 }
 
@@ -75,25 +77,70 @@ interface Asked {
 function scenariosOf(planned: readonly PlannedExtent[]): Asked {
   const recorded = asRecorded(planned);
   const chosen = [...new Set([planned[0], recorded, planned[planned.length - 1]])];
+  const shares = chosen.map(({ quantities }) => cycleShares(quantities.fairingCycles.value));
   return {
     extents: chosen.map(({ extentFactor }) => extentFactor),
-    scenarios: chosen.flatMap(({ drivers }) =>
-      paces.flatMap((hoursFactor) =>
-        waitQuantiles.map((waitQuantile) => ({ drivers, hoursFactor, waitQuantile })),
-      ),
+    shares,
+    scenarios: chosen.flatMap(({ drivers }, place) =>
+      shares[place].flatMap(({ fairingCycles }) => atEveryPace(drivers, fairingCycles)),
     ),
   };
 }
 
-function scheduled(job: Job, found: CalendarWithScenarios, { extents }: Asked): ScheduleWork {
+const atEveryPace = (
+  drivers: CalendarScenario['drivers'],
+  fairingCycles: number,
+): readonly CalendarScenario[] =>
+  paces.flatMap((hoursFactor) =>
+    waitQuantiles.map((waitQuantile) => ({ drivers, fairingCycles, hoursFactor, waitQuantile })),
+  );
+
+interface CycleShare {
+  readonly fairingCycles: number;
+  readonly share: number;
+}
+
+/** Of jobs with 2.4 cycles on average, six in ten take two and four take three: each cycle cures by itself, so days come in steps. */
+function cycleShares(mean: number): readonly CycleShare[] {
+  const fewer = Math.floor(mean);
+  const more = mean - fewer;
+  return more < 1e-9
+    ? [{ fairingCycles: fewer, share: 1 }]
+    : [
+        { fairingCycles: fewer, share: 1 - more },
+        { fairingCycles: fewer + 1, share: more },
+      ];
+}
+
+/** Days of every extent, pace and run of luck, averaged over the numbers of cycles; in the order in which they were asked. */
+function averaged(days: readonly ScenarioDays[], shares: Asked['shares']): readonly ScenarioDays[] {
+  const each = paces.length * waitQuantiles.length;
+  let from = 0;
+  return shares.flatMap((own) => {
+    const parts = own.map(({ share }, place) => ({
+      share,
+      days: days.slice(from + place * each, from + (place + 1) * each),
+    }));
+    from += own.length * each;
+    const mean = (name: keyof ScenarioDays, at: number): number =>
+      parts.reduce((sum, part) => sum + part.share * part.days[at][name], 0);
+    return parts[0].days.map((_, at) => ({
+      calendarDays: mean('calendarDays', at),
+      workingDays: mean('workingDays', at),
+    }));
+  });
+}
+
+function scheduled(job: Job, found: CalendarWithScenarios, { extents, shares }: Asked): ScheduleWork {
+  const days = averaged(found.days, shares);
   const absence = absenceOf(job);
   const weatherDays = weatherLostPerDayWorked(absence);
   const tables = {
     calendarDays: Float64Array.from(
-      found.days,
+      days,
       ({ calendarDays, workingDays }) => calendarDays + workingDays * weatherDays,
     ),
-    workingDays: Float64Array.from(found.days, ({ workingDays }) => workingDays),
+    workingDays: Float64Array.from(days, ({ workingDays }) => workingDays),
   };
   const size = [extents.length, paces.length, waitQuantiles.length] as const;
   const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
