@@ -3,6 +3,7 @@ import { growthLaw, type GrowthLaw } from '#lib/extent';
 import { normalQuantile, randomStream } from '#lib/kernel';
 import { jobRisk, paceSigma, priceSigma, type JobAtExtent, type JobRiskRequest } from './job-risk.js';
 import { LATTICE_POINTS, latticeLevels, latticeScores } from './lattice.js';
+import { deviation, quantileOfSorted, steadyQuantile } from './sample-statistics.js';
 
 const VARIABLES = 7;
 const columns = Array.from({ length: VARIABLES }, (_, coordinate) => latticeLevels(coordinate));
@@ -32,6 +33,37 @@ describe('the points', () => {
     const square = latticeScores.reduce((sum, score) => sum + score ** 2, 0) / LATTICE_POINTS;
     expect(latticeScores.reduce((sum, score) => sum + score, 0)).toBeCloseTo(0, 6);
     expect(square).toBeCloseTo(1, 2);
+  });
+});
+
+describe('a steady quantile', () => {
+  // The weights of 0.5 are alike on both sides; a straight line through the order statistics gives its own value back.
+  test('of a straight line is its value there', () => {
+    const line = Float64Array.from({ length: 2039 }, (_, place) => (place + 0.5) / 2039);
+    for (const p of [0.1, 0.5, 0.8, 0.9]) expect(steadyQuantile(line, p)).toBeCloseTo(p, 3);
+  });
+
+  test('of the normal law is that of its tables', () => {
+    for (const [p, z] of [
+      [0.1, -1.2816],
+      [0.5, 0],
+      [0.8, 0.8416],
+      [0.9, 1.2816],
+    ])
+      expect(Math.abs(steadyQuantile(latticeScores, p) - z)).toBeLessThan(0.002);
+  });
+
+  // Of 500 samples of 400 draws: the scatter of the plain one is sqrt(0.16/400)/0.28 = 0.0714.
+  test('strays less than the value that stands there', () => {
+    const random = randomStream(5);
+    const found = Array.from({ length: 500 }, () => {
+      const drawn = Float64Array.from({ length: 400 }, () => normalQuantile(random())).sort();
+      return [steadyQuantile(drawn, 0.8), quantileOfSorted(drawn, 0.8)] as const;
+    });
+    const scatter = (pick: 0 | 1): number => deviation(Float64Array.from(found, (pair) => pair[pick]));
+    expect(scatter(0)).toBeLessThan(scatter(1));
+    expect(scatter(1)).toBeGreaterThan(0.06);
+    expect(scatter(1)).toBeLessThan(0.08);
   });
 });
 

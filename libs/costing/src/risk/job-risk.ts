@@ -1,5 +1,5 @@
 import { growthLevels, type GrowthLaw, type NewAreas } from '#lib/extent';
-import { deviation, mean, quantileOfSorted } from './sample-statistics.js';
+import { deviation, mean, quantileOfSorted, steadyQuantile } from './sample-statistics.js';
 import { LATTICE_POINTS, latticeLevels, latticeScores } from './lattice.js';
 
 /** The job planned at one extent: mean money and hours, and the variance that each line has of its own. */
@@ -144,7 +144,7 @@ function expectedSums(
 }
 
 const contingencyOf = (sortedCost: Float64Array, { expected }: Sums): number =>
-  Math.max(0, quantileOfSorted(sortedCost, 0.8) - expected);
+  Math.max(0, steadyQuantile(sortedCost, 0.8) - expected);
 
 function shareAtMost(sorted: Float64Array, amount: number): number {
   let count = 0;
@@ -368,7 +368,7 @@ function sharesOf(request: JobRiskRequest, tables: Tables): JobRisk['kinds'] {
 const quantilesOf = (values: Float64Array): Quantiles => quantilesOfSorted(values.slice().sort());
 
 function quantilesOfSorted(sorted: Float64Array): Quantiles {
-  const at = (share: number): number => quantileOfSorted(sorted, share);
+  const at = (share: number): number => steadyQuantile(sorted, share);
   return { p10: at(0.1), p50: at(0.5), p80: at(0.8), p90: at(0.9) };
 }
 
