@@ -2,6 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
 import { aRecord } from '../../../test/samples/a-record.js';
 import type { DefectRecord } from './job/defect-record.js';
+import { estimate } from './estimate.js';
 import { estimateVariants, type VariantAsked } from './variants.js';
 
 const compared = (record: DefectRecord, variants: readonly VariantAsked[]) => {
@@ -53,6 +54,23 @@ describe('variants of one job', () => {
     const [cold, heated] = rows.map(({ values }) => values.days);
     expect(rows.map(({ code }) => code)).toEqual(['cold', 'heated']);
     expect(Number(heated)).toBeLessThan(Number(cold));
+  });
+
+  test('and so it is without a forecast: the air is then assumed aloud, or the stated deck holds the heat', () => {
+    const warmth = { heaterK: 10, tentK: 3 };
+    const { rows } = compared({ ...quick, conditions: { shelter: 'tent', temperatureC: 12 } }, [
+      { code: 'cold' },
+      { code: 'heated', conditions: { temperatureC: 25, warmth } },
+    ]);
+    const [cold, heated] = rows.map(({ values }) => Number(values.days));
+    expect(heated).toBeLessThan(cold);
+    const made = estimate({ ...quick, conditions: { shelter: 'tent', warmth } }, shippedCatalogue, 'test');
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    const { assumptions, lines } = made.value.estimate;
+    expect(assumptions.find(({ at }) => at === '/conditions/temperatureC')?.because).toMatch(
+      'air of 10 degC, for want of a forecast, and 13 K by tent and heater',
+    );
+    expect(lines.some(({ code }) => code === 'yard-heater')).toBe(true);
   });
 
   test('injection is refused on rot, under fittings, above 0.2 m2 and without a plug, each by its rule', () => {

@@ -314,13 +314,13 @@ describe('a forecast that cannot be used is refused at its own place', () => {
     expect(refusals(lisbon(said))).toEqual([[`${at}/2/at`, 'clock-change']]);
   });
 
-  test('an unknown zone, warmth without a forecast, a day in the year 1, a day twice: all at their places', () => {
+  test('an unknown zone, sun without a forecast, a day in the year 1, a day twice: all at their places', () => {
     expect(refusals({ conditions: { forecast: { timeZone: 'Europe/Atlantis', hours: good } } })).toEqual([
       ['/conditions/forecast/timeZone', 'unknown-code'],
     ]);
     expect(
       refusals({
-        conditions: { warmth: { heaterK: 5 } },
+        conditions: { warmth: { heaterK: 5, sunK: 10 } },
         crew: { startDate: '0001-01-01', workingDays: ['mon', 'mon'] },
       }),
     ).toEqual([

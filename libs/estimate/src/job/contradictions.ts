@@ -11,7 +11,7 @@ export const contradictionsIn = (record: DefectRecord): readonly Problem[] => [
   ...cavityFaults(record),
   ...strayFittings(record),
   ...extentFaults(record),
-  ...warmthWithoutForecast(record),
+  ...skyWithoutForecast(record),
   ...hardwareFaults(record.fittings ?? []),
   ...overlayFaults(record.panel),
   ...edgeFaults(record.panel),
@@ -60,12 +60,14 @@ function extentFaults({ zones, survey }: DefectRecord): readonly Problem[] {
   ];
 }
 
-function warmthWithoutForecast({ conditions }: DefectRecord): readonly Problem[] {
-  if (conditions?.warmth === undefined || conditions.forecast !== undefined) return [];
+/** Tent and heater add the same day and night; sun and open sky come and go with the hours of a forecast. */
+function skyWithoutForecast({ conditions }: DefectRecord): readonly Problem[] {
+  const { sunK, isUnderSky } = conditions?.warmth ?? {};
+  if (conditions?.forecast !== undefined || (sunK === undefined && isUnderSky === undefined)) return [];
   return [
     problem('missing', '/conditions/forecast', {
       expected:
-        'a forecast whose air the warmth counts above; without one state temperatureC, which is that of the deck',
+        'a forecast whose hours say when the sun and the open sky count; tent and heater need none, and `temperatureC` is that of the deck',
     }),
   ];
 }

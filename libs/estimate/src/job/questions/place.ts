@@ -1,6 +1,23 @@
-import { ask, askDay, askFor, askSome, askWhether, askWhich, practice, type Answers } from '#lib/asking';
+import {
+  ask,
+  askDay,
+  askFor,
+  askSome,
+  askWhether,
+  askWhich,
+  practice,
+  type Answers,
+  type Default,
+} from '#lib/asking';
 import { usualAttendance } from '#lib/calendar';
-import { forecastFaults, warmthFaults, weekdays, type DeckWarmth, type Forecast } from '#lib/cure';
+import {
+  forecastFaults,
+  heldWarmthK,
+  warmthFaults,
+  weekdays,
+  type DeckWarmth,
+  type Forecast,
+} from '#lib/cure';
 import { dayMean, firstDayOf } from '../forecast-conditions.js';
 
 const forecast = askFor<Forecast, 'unknown'>({
@@ -12,7 +29,8 @@ const forecast = askFor<Forecast, 'unknown'>({
 
 const warmth = askFor<DeckWarmth, 'unknown'>({
   meaning: 'warmth of the deck above the air',
-  description: "How much warmer the deck is than the forecast's air.",
+  description:
+    "How much warmer the deck is than the forecast's air. Without a forecast, tent and heater alone: they stand in the stated temperature of the deck, or are added to an air that is assumed, and the heater is hired for every day.",
   faults: (said, at) => warmthFaults(at, said),
   otherwise: 'unknown',
 });
@@ -26,6 +44,7 @@ export const conditionQuestions = {
     range: { from: -20, upTo: 50 },
     otherwise: (answers: Answers) =>
       byForecast(answers, 'deckC') ??
+      byWarmth(answers) ??
       practice(20, 'a heated or summer workplace; state the real one, it decides hardener and waits'),
   }),
   relativeHumidityPercent: ask({
@@ -89,6 +108,21 @@ const byForecast = (answers: Answers, what: 'deckC' | 'relativeHumidityPercent')
     ? undefined
     : dayMean(said.value, warm === 'unknown' ? undefined : warm.value, what);
 };
+
+/** Air of a day on which somebody thinks of heating. */
+const COLD_AIR_C = 10;
+
+/** A deck that is heated in air of which nobody says how cold it is. */
+function byWarmth(answers: Answers): Default | undefined {
+  const said = answers.of(warmth);
+  const heldK = said === 'unknown' ? 0 : heldWarmthK(said.value);
+  return heldK === 0
+    ? undefined
+    : practice(
+        COLD_AIR_C + heldK,
+        `air of ${COLD_AIR_C} degC, for want of a forecast, and ${heldK} K by tent and heater; state the temperature of the deck as it is worked`,
+      );
+}
 
 const skill = askWhich({
   meaning: 'who does the work',
