@@ -7,12 +7,12 @@ import { randomJobs } from '../property/random-jobs.js';
  * of the same project stopped, for so many seconds, and writes the page of all that was tried.
  *
  * Run:  npm run build && node dist/test/bench/price-invariants.bench.js 2000 200     up to job 2000, for 200 s
- *       ... --anew   forgets what was tried before a change of the price
+ *       ... 2000 200 11   jobs of another seed, begun anew
+ *       ... --anew        forgets what was tried before a change of the price
  */
-const SEED = 7;
 const PIECES = 'test/bench/results/price-invariants.json';
 const PAGE = 'test/bench/results/price-invariants.md';
-const [upTo = 2000, seconds = 200] = process.argv
+const [upTo = 2000, seconds = 200, seed = 7] = process.argv
   .slice(2)
   .filter((said) => /^\d+$/.test(said))
   .map(Number);
@@ -25,10 +25,14 @@ type Kept = readonly [
   ...broken: (readonly [Rule, string])[],
 ];
 
-const before =
-  process.argv.includes('--anew') || !existsSync(PIECES) ? [] : keptIn(readFileSync(PIECES, 'utf8'));
-const kept = goneOn(before);
-writeFileSync(PIECES, `[\n${kept.map((one) => JSON.stringify(one)).join(',\n')}\n]\n`);
+interface Pieces {
+  readonly seed: number;
+  readonly jobs: readonly Kept[];
+}
+
+const kept = goneOn(process.argv.includes('--anew') ? [] : keptBefore());
+const rows = kept.map((one) => JSON.stringify(one)).join(',\n');
+writeFileSync(PIECES, `{"seed": ${seed}, "jobs": [\n${rows}\n]}\n`);
 const results = kept.map(triedAgain);
 const count = results.length;
 const priced = results.filter(({ isPriced }) => isPriced);
@@ -36,15 +40,17 @@ const page = `${[...head(), ...counted(), ...spreads(), ...found()].join('\n')}\
 writeFileSync(PAGE, page);
 process.stdout.write(page);
 
-function keptIn(text: string): readonly Kept[] {
-  const read: readonly Kept[] = JSON.parse(text);
-  return read;
+/** What was tried before of the same jobs. */
+function keptBefore(): readonly Kept[] {
+  if (!existsSync(PIECES)) return [];
+  const { seed: before, jobs }: Pieces = JSON.parse(readFileSync(PIECES, 'utf8'));
+  return before === seed ? jobs : [];
 }
 
 function goneOn(done: readonly Kept[]): readonly Kept[] {
   const until = performance.now() + seconds * 1000;
   const more: Kept[] = [];
-  for (const job of randomJobs(upTo, SEED).slice(done.length)) {
+  for (const job of randomJobs(upTo, seed).slice(done.length)) {
     if (performance.now() > until) break;
     more.push(short(tried(job)));
   }
@@ -69,7 +75,7 @@ function head(): readonly string[] {
   return [
     '# Rules of the price on random jobs',
     '',
-    `${count} invented jobs of seed ${SEED}, ${priced.length} of them priced and the others refused; each also with 1 % and with 40 % more bad core and without its first fitting. Where a larger zone is done another way, or is refused, it is not compared.`,
+    `${count} invented jobs of seed ${seed}, ${priced.length} of them priced and the others refused; each also with 1 % and with 40 % more bad core and without its first fitting. Where a larger zone is done another way, or is refused, it is not compared.`,
     '',
   ];
 }
