@@ -51,16 +51,16 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions": {
   "answers": {
    "200": {
-    "current": "shipped-b783fe44",
+    "current": "shipped-ec2ac668",
     "items": [
      {
-      "code": "shipped-b783fe44",
+      "code": "shipped-ec2ac668",
       "state": "published",
       "isShipped": true,
       "note": "Shipped with the program",
       "createdAt": "2027-03-03T08:00:00.000Z",
       "publishedAt": "2027-03-03T08:00:00.000Z",
-      "contentHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d"
+      "contentHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021"
      }
     ]
    }
@@ -80,7 +80,7 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions/{code}/comparison": {
   "answers": {
    "200": {
-    "before": "shipped-b783fe44",
+    "before": "shipped-ec2ac668",
     "after": "spring-2027",
     "isSame": false,
     "changes": [
@@ -130,17 +130,17 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "totalP10": {
-       "amount": "3061.36",
+       "amount": "3058.45",
        "currency": "USD"
       },
       "totalP90": {
-       "amount": "4892.17",
+       "amount": "4896.65",
        "currency": "USD"
       },
-      "labourH": 31.72,
+      "labourH": 31.7,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-b783fe44"
+      "edition": "shipped-ec2ac668"
      }
     ]
    }
@@ -166,19 +166,19 @@ export const recordedExamples: RecordedExamples = {
       "labourLikelyH": 26.23,
       "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.2,
-       "p50": 31.72,
-       "p90": 43.53
+       "p10": 23.22,
+       "p50": 31.7,
+       "p90": 43.6
       },
       "workingDays": {
        "p10": 10,
-       "p50": 10.38,
-       "p90": 11.17
+       "p50": 10.33,
+       "p90": 11
       },
       "calendarDays": {
-       "p10": 19.54,
-       "p50": 24.18,
-       "p90": 29.61
+       "p10": 19.53,
+       "p50": 24.19,
+       "p90": 29.54
       },
       "total": {
        "amount": "3915.36",
@@ -186,24 +186,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "totalRange": {
        "p10": {
-        "amount": "3061.36",
+        "amount": "3058.45",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3815.46",
+        "amount": "3813.14",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4486.03",
+        "amount": "4490.21",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4892.17",
+        "amount": "4896.65",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4486.03",
+       "amount": "4490.21",
        "currency": "USD"
       },
       "insurer": {
@@ -859,13 +859,13 @@ export const recordedExamples: RecordedExamples = {
       "calendar": {
        "workingDays": {
         "p10": 10,
-        "p50": 10.38,
-        "p90": 11.17
+        "p50": 10.33,
+        "p90": 11
        },
        "calendarDays": {
-        "p10": 19.54,
-        "p50": 24.18,
-        "p90": 29.61
+        "p10": 19.53,
+        "p50": 24.19,
+        "p90": 29.54
        },
        "planned": {
         "workingDays": 10,
@@ -900,7 +900,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
-        "The steps are set as if the crew came on every one of its working days.",
+        "The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -1027,7 +1027,7 @@ export const recordedExamples: RecordedExamples = {
       },
       "shareWithin": 0.552231,
       "contingency": {
-       "amount": "565.69",
+       "amount": "569.84",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -1037,43 +1037,43 @@ export const recordedExamples: RecordedExamples = {
         "name": "Pace of the work",
         "share": 0.520258,
         "amount": {
-         "amount": "294.31",
+         "amount": "296.46",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4486.03",
+       "amount": "4490.21",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "436.04",
+         "amount": "436.45",
          "currency": "USD"
         },
         "saves": {
-         "amount": "129.65",
+         "amount": "133.39",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3061.36",
+        "amount": "3058.45",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3815.46",
+        "amount": "3813.14",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4486.03",
+        "amount": "4490.21",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4892.17",
+        "amount": "4896.65",
         "currency": "USD"
        }
       },
@@ -1148,7 +1148,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "146.71",
+         "amount": "150.19",
          "currency": "USD"
         },
         "lines": [
@@ -1210,8 +1210,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-b783fe44",
-      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
+      "edition": "shipped-ec2ac668",
+      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -1263,7 +1263,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3989.32",
+         "amount": "3945.21",
          "currency": "USD"
         }
        }
@@ -1573,7 +1573,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-b783fe44",
+    "pricedAt": "shipped-ec2ac668",
     "drift": []
    }
   }
@@ -1589,13 +1589,13 @@ export const recordedExamples: RecordedExamples = {
     "calendar": {
      "workingDays": {
       "p10": 10,
-      "p50": 10.38,
-      "p90": 11.17
+      "p50": 10.33,
+      "p90": 11
      },
      "calendarDays": {
-      "p10": 19.54,
-      "p50": 24.18,
-      "p90": 29.61
+      "p10": 19.53,
+      "p50": 24.19,
+      "p90": 29.54
      },
      "planned": {
       "workingDays": 10,
@@ -1630,7 +1630,7 @@ export const recordedExamples: RecordedExamples = {
      ],
      "notes": [
       "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
-      "The steps are set as if the crew came on every one of its working days.",
+      "The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.",
       "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
      ]
     }
@@ -1776,7 +1776,7 @@ export const recordedExamples: RecordedExamples = {
       "rootId": "01900000-0000-7000-8000-000000000014",
       "number": 0
      },
-     "edition": "shipped-b783fe44",
+     "edition": "shipped-ec2ac668",
      "engineVersion": "0.1.0"
     },
     "after": {
@@ -1787,7 +1787,7 @@ export const recordedExamples: RecordedExamples = {
       "number": 1,
       "reason": "Wet core reached farther than the readings said"
      },
-     "edition": "shipped-b783fe44",
+     "edition": "shipped-ec2ac668",
      "engineVersion": "0.1.0"
     },
     "figures": [
@@ -2002,8 +2002,8 @@ export const recordedExamples: RecordedExamples = {
     "isSame": true,
     "madeWith": {
      "engineVersion": "0.1.0",
-     "edition": "shipped-b783fe44",
-     "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d"
+     "edition": "shipped-ec2ac668",
+     "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021"
     },
     "engineVersionNow": "0.1.0",
     "isSameCatalogue": true,
@@ -2035,17 +2035,17 @@ export const recordedExamples: RecordedExamples = {
        "currency": "USD"
       },
       "totalP10": {
-       "amount": "3061.36",
+       "amount": "3058.45",
        "currency": "USD"
       },
       "totalP90": {
-       "amount": "4892.17",
+       "amount": "4896.65",
        "currency": "USD"
       },
-      "labourH": 31.72,
+      "labourH": 31.7,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-b783fe44"
+      "edition": "shipped-ec2ac668"
      }
     ]
    }
@@ -2075,7 +2075,7 @@ export const recordedExamples: RecordedExamples = {
       "data": {
        "id": "01900000-0000-7000-8000-000000000010",
        "href": "/v1/estimates/01900000-0000-7000-8000-000000000010",
-       "edition": "shipped-b783fe44"
+       "edition": "shipped-ec2ac668"
       }
      }
     ],
@@ -3058,8 +3058,10 @@ export const recordedExamples: RecordedExamples = {
       "eventId": "01900000-0000-7000-8000-000000000012",
       "type": "estimate.created",
       "status": "waiting",
-      "attempts": 0,
-      "nextAttemptAt": "2027-03-03T08:00:00.000Z"
+      "attempts": 1,
+      "nextAttemptAt": "2027-03-03T08:00:00.000Z",
+      "triedAt": "2027-03-03T08:00:00.000Z",
+      "lastFailure": "getaddrinfo ENOTFOUND shop.example"
      }
     ]
    }
@@ -3325,7 +3327,7 @@ export const recordedExamples: RecordedExamples = {
  "POST /v1/editions": {
   "body": {
    "code": "spring-2027",
-   "basedOn": "shipped-b783fe44",
+   "basedOn": "shipped-ec2ac668",
    "note": "Invented prices of a new season"
   },
   "answers": {
@@ -3351,7 +3353,7 @@ export const recordedExamples: RecordedExamples = {
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
     "effectiveAt": "2027-03-04T08:00:00.000Z",
-    "contentHash": "11ea7583c14554bcf91f36b33e50627376dc6aa42bd23e10a5bc8c1be92cffed"
+    "contentHash": "198949a8ac596685dff50b4a2ed8df4584d18a05057481a0a9821ee5007a41dc"
    }
   }
  },
@@ -3368,7 +3370,7 @@ export const recordedExamples: RecordedExamples = {
     "note": "As before",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
-    "contentHash": "7fa4f45c56338cfb8f5b08b836d1010b1c63d987b0eb90183f9852f68695f3a4"
+    "contentHash": "8808691128dd8bf8748479591dcd025693aa3df7efc2213f8785b5ce07bd79d3"
    }
   }
  },
@@ -3381,7 +3383,7 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "edition": "spring-2027",
-    "against": "shipped-b783fe44",
+    "against": "shipped-ec2ac668",
     "engineVersion": "0.1.0",
     "sameCount": 0,
     "estimates": [
@@ -3538,19 +3540,19 @@ export const recordedExamples: RecordedExamples = {
       "labourLikelyH": 26.23,
       "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.2,
-       "p50": 31.72,
-       "p90": 43.53
+       "p10": 23.22,
+       "p50": 31.7,
+       "p90": 43.6
       },
       "workingDays": {
        "p10": 10,
-       "p50": 10.38,
-       "p90": 11.17
+       "p50": 10.33,
+       "p90": 11
       },
       "calendarDays": {
-       "p10": 19.54,
-       "p50": 24.18,
-       "p90": 29.61
+       "p10": 19.53,
+       "p50": 24.19,
+       "p90": 29.54
       },
       "total": {
        "amount": "3915.36",
@@ -3558,24 +3560,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "totalRange": {
        "p10": {
-        "amount": "3061.36",
+        "amount": "3058.45",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3815.46",
+        "amount": "3813.14",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4486.03",
+        "amount": "4490.21",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4892.17",
+        "amount": "4896.65",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4486.03",
+       "amount": "4490.21",
        "currency": "USD"
       },
       "insurer": {
@@ -4231,13 +4233,13 @@ export const recordedExamples: RecordedExamples = {
       "calendar": {
        "workingDays": {
         "p10": 10,
-        "p50": 10.38,
-        "p90": 11.17
+        "p50": 10.33,
+        "p90": 11
        },
        "calendarDays": {
-        "p10": 19.54,
-        "p50": 24.18,
-        "p90": 29.61
+        "p10": 19.53,
+        "p50": 24.19,
+        "p90": 29.54
        },
        "planned": {
         "workingDays": 10,
@@ -4272,7 +4274,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
-        "The steps are set as if the crew came on every one of its working days.",
+        "The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -4399,7 +4401,7 @@ export const recordedExamples: RecordedExamples = {
       },
       "shareWithin": 0.552231,
       "contingency": {
-       "amount": "565.69",
+       "amount": "569.84",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -4409,43 +4411,43 @@ export const recordedExamples: RecordedExamples = {
         "name": "Pace of the work",
         "share": 0.520258,
         "amount": {
-         "amount": "294.31",
+         "amount": "296.46",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4486.03",
+       "amount": "4490.21",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "436.04",
+         "amount": "436.45",
          "currency": "USD"
         },
         "saves": {
-         "amount": "129.65",
+         "amount": "133.39",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3061.36",
+        "amount": "3058.45",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3815.46",
+        "amount": "3813.14",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4486.03",
+        "amount": "4490.21",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4892.17",
+        "amount": "4896.65",
         "currency": "USD"
        }
       },
@@ -4520,7 +4522,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "146.71",
+         "amount": "150.19",
          "currency": "USD"
         },
         "lines": [
@@ -4582,8 +4584,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-b783fe44",
-      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
+      "edition": "shipped-ec2ac668",
+      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -4635,7 +4637,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3989.32",
+         "amount": "3945.21",
          "currency": "USD"
         }
        }
@@ -4948,7 +4950,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-b783fe44",
+    "pricedAt": "shipped-ec2ac668",
     "drift": []
    }
   }
@@ -5031,19 +5033,19 @@ export const recordedExamples: RecordedExamples = {
       "labourLikelyH": 26.23,
       "labourMeanH": 29.49,
       "labourH": {
-       "p10": 23.2,
-       "p50": 31.72,
-       "p90": 43.53
+       "p10": 23.22,
+       "p50": 31.7,
+       "p90": 43.6
       },
       "workingDays": {
        "p10": 10,
-       "p50": 10.38,
-       "p90": 11.17
+       "p50": 10.33,
+       "p90": 11
       },
       "calendarDays": {
-       "p10": 19.54,
-       "p50": 24.18,
-       "p90": 29.61
+       "p10": 19.53,
+       "p50": 24.19,
+       "p90": 29.54
       },
       "total": {
        "amount": "3923.65",
@@ -5051,24 +5053,24 @@ export const recordedExamples: RecordedExamples = {
       },
       "totalRange": {
        "p10": {
-        "amount": "3069.13",
+        "amount": "3064.42",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3822.51",
+        "amount": "3821.07",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4495.09",
+        "amount": "4499.56",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4901.35",
+        "amount": "4907.28",
         "currency": "USD"
        }
       },
       "totalWithContingency": {
-       "amount": "4495.09",
+       "amount": "4499.56",
        "currency": "USD"
       },
       "insurer": {
@@ -5724,13 +5726,13 @@ export const recordedExamples: RecordedExamples = {
       "calendar": {
        "workingDays": {
         "p10": 10,
-        "p50": 10.38,
-        "p90": 11.17
+        "p50": 10.33,
+        "p90": 11
        },
        "calendarDays": {
-        "p10": 19.54,
-        "p50": 24.18,
-        "p90": 29.61
+        "p10": 19.53,
+        "p50": 24.19,
+        "p90": 29.54
        },
        "planned": {
         "workingDays": 10,
@@ -5765,7 +5767,7 @@ export const recordedExamples: RecordedExamples = {
        ],
        "notes": [
         "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
-        "The steps are set as if the crew came on every one of its working days.",
+        "The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.",
         "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
        ]
       }
@@ -5892,7 +5894,7 @@ export const recordedExamples: RecordedExamples = {
       },
       "shareWithin": 0.552231,
       "contingency": {
-       "amount": "566.40",
+       "amount": "570.83",
        "currency": "USD"
       },
       "contingencyBasis": "P80 of the cost less the price: four in five such jobs stay within both",
@@ -5902,43 +5904,43 @@ export const recordedExamples: RecordedExamples = {
         "name": "Pace of the work",
         "share": 0.517491,
         "amount": {
-         "amount": "293.11",
+         "amount": "295.40",
          "currency": "USD"
         }
        }
       ],
       "totalWithContingency": {
-       "amount": "4495.09",
+       "amount": "4499.56",
        "currency": "USD"
       },
       "betterEvidence": [
        {
         "evidence": "mapped-with-plugs",
         "contingency": {
-         "amount": "435.81",
+         "amount": "436.47",
          "currency": "USD"
         },
         "saves": {
-         "amount": "130.59",
+         "amount": "134.36",
          "currency": "USD"
         }
        }
       ],
       "range": {
        "p10": {
-        "amount": "3069.13",
+        "amount": "3064.42",
         "currency": "USD"
        },
        "p50": {
-        "amount": "3822.51",
+        "amount": "3821.07",
         "currency": "USD"
        },
        "p80": {
-        "amount": "4495.09",
+        "amount": "4499.56",
         "currency": "USD"
        },
        "p90": {
-        "amount": "4901.35",
+        "amount": "4907.28",
         "currency": "USD"
        }
       },
@@ -6013,7 +6015,7 @@ export const recordedExamples: RecordedExamples = {
         },
         "labourH": 7.68,
         "contingencyFreed": {
-         "amount": "147.97",
+         "amount": "151.15",
          "currency": "USD"
         },
         "lines": [
@@ -6075,8 +6077,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-b783fe44",
-      "catalogueHash": "b783fe445bac475d19636406afd730e484ac98955733801b1dcf95eee76bd09d",
+      "edition": "shipped-ec2ac668",
+      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -6128,7 +6130,7 @@ export const recordedExamples: RecordedExamples = {
         "title": "From above, the old skin bonded back",
         "because": "look for cracks and crazing first: a cracked skin is replaced",
         "price": {
-         "amount": "3994.77",
+         "amount": "3950.29",
          "currency": "USD"
         }
        }
@@ -6646,7 +6648,7 @@ export const recordedExamples: RecordedExamples = {
     ],
     "notes": [
      "Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.",
-     "The steps are set as if the crew came on every one of its working days.",
+     "The steps are set as if the crew came on every one of its working days, each as soon as it can be; the count of days on which somebody must come leaves small steps for the next of them.",
      "Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure."
     ]
    }
@@ -9204,19 +9206,19 @@ export const recordedExamples: RecordedExamples = {
      "mixedResinL": 1.8053,
      "labourLikelyH": 26.23,
      "labourH": {
-      "p10": 23.2,
-      "p50": 31.72,
-      "p90": 43.53
+      "p10": 23.22,
+      "p50": 31.7,
+      "p90": 43.6
      },
      "workingDays": {
       "p10": 10,
-      "p50": 10.38,
-      "p90": 11.17
+      "p50": 10.33,
+      "p90": 11
      },
      "calendarDays": {
-      "p10": 19.54,
-      "p50": 24.18,
-      "p90": 29.61
+      "p10": 19.53,
+      "p50": 24.19,
+      "p90": 29.54
      }
     },
     "zones": [
@@ -9293,19 +9295,19 @@ export const recordedExamples: RecordedExamples = {
      },
      "range": {
       "p10": {
-       "amount": "3061.36",
+       "amount": "3058.45",
        "currency": "USD"
       },
       "p50": {
-       "amount": "3815.46",
+       "amount": "3813.14",
        "currency": "USD"
       },
       "p80": {
-       "amount": "4486.03",
+       "amount": "4490.21",
        "currency": "USD"
       },
       "p90": {
-       "amount": "4892.17",
+       "amount": "4896.65",
        "currency": "USD"
       }
      },
@@ -9624,14 +9626,14 @@ export const recordedExamples: RecordedExamples = {
        },
        "labourH": 29.51,
        "p80": {
-        "amount": "4446.91",
+        "amount": "4451.06",
         "currency": "USD"
        },
        "spread": {
-        "amount": "1814.84",
+        "amount": "1822.17",
         "currency": "USD"
        },
-       "days": 24.18,
+       "days": 24.19,
        "massKg": 2.584,
        "utilisation": 1.77217
       },
@@ -10278,7 +10280,9 @@ export const recordedExamples: RecordedExamples = {
     "type": "estimate.created",
     "status": "waiting",
     "attempts": 0,
-    "nextAttemptAt": "2027-03-03T08:00:00.000Z"
+    "nextAttemptAt": "2027-03-03T08:00:00.000Z",
+    "triedAt": "2027-03-03T08:00:00.000Z",
+    "lastFailure": "getaddrinfo ENOTFOUND shop.example"
    }
   }
  },
