@@ -3058,10 +3058,8 @@ export const recordedExamples: RecordedExamples = {
       "eventId": "01900000-0000-7000-8000-000000000012",
       "type": "estimate.created",
       "status": "waiting",
-      "attempts": 1,
-      "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-      "triedAt": "2027-03-03T08:00:00.000Z",
-      "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+      "attempts": 0,
+      "nextAttemptAt": "2027-03-03T08:00:00.000Z"
      }
     ]
    }
@@ -8389,7 +8387,7 @@ export const recordedExamples: RecordedExamples = {
     "worthH": 0.36,
     "areaRangeM2": {
      "now": 0.06,
-     "after": 0.031
+     "after": 0.038
     },
     "isWorthIt": true,
     "advice": {
@@ -8401,9 +8399,9 @@ export const recordedExamples: RecordedExamples = {
       "minutes": 3.5,
       "worthH": 0.36,
       "nowM2": 0.06,
-      "afterM2": 0.031
+      "afterM2": 0.038
      },
-     "text": "Worth taking before the deck is cut: 7 taps, about 3.5 min in all. They are expected to save 0.36 h of work, and to narrow the range of bad core from 0.06 to 0.031 m2."
+     "text": "Worth taking before the deck is cut: 7 taps, about 3.5 min in all. They are expected to save 0.36 h of work, and to narrow the range of bad core from 0.06 to 0.038 m2."
     },
     "assumptions": [
      {
@@ -10280,9 +10278,7 @@ export const recordedExamples: RecordedExamples = {
     "type": "estimate.created",
     "status": "waiting",
     "attempts": 0,
-    "nextAttemptAt": "2027-03-03T08:00:00.000Z",
-    "triedAt": "2027-03-03T08:00:00.000Z",
-    "lastFailure": "getaddrinfo ENOTFOUND shop.example"
+    "nextAttemptAt": "2027-03-03T08:00:00.000Z"
    }
   }
  },
