@@ -47,6 +47,7 @@ footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .
 .photograph img { display: block; max-width: 100%; max-height: 88mm; }
 @media (max-width: 40rem) {
   body { padding: .7rem; }
+  details > summary { list-style-position: inside; }
   html { font-size: 90%; }
   header { margin-bottom: .4rem; }
   h1 { font-size: 1.15rem; }
