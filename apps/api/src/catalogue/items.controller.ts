@@ -192,16 +192,24 @@ function askFor(query: object, { by, choices, words }: Narrowing): void {
   if (by !== 'kind') OneOf(choices, { optional: true, isEarlierName: true })(query, 'kind');
 }
 
+interface Narrowed extends EditionQueryDto {
+  readonly kind?: string;
+  readonly currency?: string;
+  readonly readAs?: string;
+}
+
+/** The class to extend for the query of a list that can be narrowed. */
+function narrowedBy(narrowing: Resource['narrowing']): new () => Narrowed {
+  class NarrowedQuery extends EditionQueryDto {}
+  askFor(NarrowedQuery.prototype, narrowing);
+  return NarrowedQuery;
+}
+
 function readingController(resource: Resource): Type {
   const { table, path, one, classes, narrowing } = resource;
   const words = wordsOf(resource);
 
-  class ItemsQueryDto extends EditionQueryDto {
-    readonly kind?: string;
-    readonly currency?: string;
-    readonly readAs?: string;
-  }
-  askFor(ItemsQueryDto.prototype, narrowing);
+  class ItemsQueryDto extends narrowedBy(narrowing) {}
 
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))
