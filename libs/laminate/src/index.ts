@@ -33,6 +33,7 @@ export {
   type Mixture,
   type ShapeFactors,
 } from './ply/micromechanics.js';
+export { plyMethodInWords } from './ply/ply-method.js';
 export type {
   PlyBasis,
   PlyLayup,

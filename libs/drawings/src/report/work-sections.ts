@@ -1,5 +1,6 @@
 import { areaMm2, leastRectangle, rotatePoint, type LeastRectangle } from '#lib/geometry';
 import type { Outline } from '../deck/place.js';
+import { loadInWords } from '#lib/panel';
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
 import {
   areaText,
@@ -330,6 +331,10 @@ function panelBlocks({ estimate: { panel }, reader }: OpenedRequest): readonly B
     ]),
     ...(panel.shortfalls.length === 0 ? [] : [list(panel.shortfalls)]),
     stateTable(panel.states, reader),
+    facts(
+      said.governs,
+      panel.states.map(({ state, governs }) => [reader.words.checks.states[state], governs ?? '–']),
+    ),
     ...(panel.ratios.length === 0 ? [] : [facts(said.ratios, named(panel.ratios))]),
     ...(panel.limits.length === 0 ? [] : [list(panel.limits)]),
   ];
@@ -353,11 +358,10 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
       stated(said.bendingX, ({ bendingXNmm }) => valueText(reader, bendingXNmm, 'N.mm')),
       stated(said.bendingY, ({ bendingYNmm }) => valueText(reader, bendingYNmm, 'N.mm')),
       stated(said.shear, ({ shearNPerMm }) => valueText(reader, shearNPerMm, 'N/mm')),
-      ...loads.map((load) => stated(said.deflection(load), (state) => deflection(state, load))),
+      ...loads.map((load) => stated(said.deflection(loadInWords(load)), (state) => deflection(state, load))),
       stated(reader.words.columns.utilisation, ({ utilisation }) =>
         utilisation === undefined ? '–' : percentText(reader, utilisation, 1),
       ),
-      stated(said.governs, ({ governs }) => governs ?? '–'),
     ],
   );
 }
@@ -433,8 +437,8 @@ export function processSections(request: ReportRequest): readonly Section[] {
       demandTable(request),
       batchTable(request),
     ]),
-    flow('pressure', 2, said.pressure, pressureBlocks(request)),
-    flow('cure', 2, said.cure, cureBlocks(request)),
+    ...flowUnlessEmpty('pressure', said.pressure, pressureBlocks(request)),
+    ...flowUnlessEmpty('cure', said.cure, cureBlocks(request)),
     flow('gates', 2, sections.gates, [gateTable(request), ...weatherBlocks(request)]),
     flow('calendar', 1, sections.calendar, calendarBlocks(request)),
   ];
@@ -771,3 +775,7 @@ const holdTitle = (title: string, hold: string): string =>
 /** A date where the work has a start, else the day counted from any start. */
 const timeText = (day: number, at: string | undefined, reader: Reader): string =>
   at === undefined ? reader.words.calendar.day(fixed(reader, day, 1)) : momentText(reader, at);
+
+/** Where nothing is pressed, or nothing cures, no heading stands over nothing. */
+const flowUnlessEmpty = (id: string, title: string, blocks: readonly Block[]): readonly Section[] =>
+  blocks.length === 0 ? [] : [flow(id, 2, title, blocks)];

@@ -1,4 +1,10 @@
-import type { ClosingPlies, RelaidPlies, Schedule, ScheduleSearch } from '#lib/laminate';
+import {
+  plyMethodInWords,
+  type ClosingPlies,
+  type RelaidPlies,
+  type Schedule,
+  type ScheduleSearch,
+} from '#lib/laminate';
 import type { Check, LaminateSection, NamedValue } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleChoice, TriedSchedule } from '../stages/schedule-choice.js';
@@ -40,7 +46,7 @@ export function relaidSection(
     alternatives: alternativesOf(search, choice, job.priceList.currency),
     properties: propertiesOf(best, search),
     notes: [
-      `Every schedule of the catalogue's fabrics was weighed, ranked by ${search.rankedBy}; plies by the method ${search.method}.`,
+      `Every schedule of the catalogue's fabrics was weighed, ranked by ${search.rankedBy}; plies by ${plyMethodInWords(search.method)}.`,
       ...laid.consequences,
       ...laid.notes,
       ...search.limits,
@@ -80,7 +86,7 @@ const alternativeOf = (
 });
 
 function whyChosen({ chosen: { schedule, panel }, tried }: ScheduleChoice): string {
-  const governs = `${schedule.governs} governs`;
+  const governs = `nearest to its limit: ${governingTitle(schedule)}`;
   if (panel === undefined) return `the cheapest that restores the skin; ${governs}`;
   if (panel.shortfalls.length === 0)
     return `the cheapest that restores the skin and every measure of the panel; ${governs}`;
@@ -95,7 +101,21 @@ function whyNot({ schedule, panel }: TriedSchedule, chosen: TriedSchedule): stri
       : `${dearer > 0 ? 'dearer' : 'cheaper'} by ${Math.abs(dearer).toFixed(2)} per m2`;
   return panel === undefined || panel.shortfalls.length === 0
     ? price
-    : `${price}; leaves the panel short: ${panel.shortfalls.join('; ')}`;
+    : `${price}; leaves the panel short in ${fewOf(panel.shortfalls)}`;
+}
+
+const MOST_SHORTFALLS = 2;
+
+/** The first of several, and how many more there are: what a reader compares by. */
+const fewOf = (all: readonly string[]): string => {
+  const more = all.length - MOST_SHORTFALLS;
+  const shown = all.slice(0, MOST_SHORTFALLS).join('; ');
+  return more > 0 ? `${shown}; and ${more} more` : shown;
+};
+
+function governingTitle({ governs, checks }: Schedule): string {
+  const title = checks.find(({ check }) => check === governs)?.title ?? governs;
+  return `${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
 function propertiesOf(best: Schedule, { oldSkin }: ScheduleSearch): readonly NamedValue[] {

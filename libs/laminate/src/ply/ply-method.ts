@@ -1,3 +1,4 @@
+import { Defect } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import type { ResinChemistry, ResinConstants } from './constituents.js';
 import type { PlyBreakingStrain, PlyElastic, PlyStrength } from './ply.js';
@@ -9,6 +10,20 @@ export const plyMethodNames = [
   'class-lr',
   'micromechanics',
 ] as const;
+const plyMethodWords: Readonly<Record<(typeof plyMethodNames)[number], string>> = {
+  'class-bv': 'the rules of a classification society',
+  'small-craft-yardstick': 'the yardstick for small craft',
+  'class-gl': 'the rules of a classification society',
+  'class-lr': 'the rules of a classification society',
+  'micromechanics': 'micromechanics of fibre and resin',
+};
+/** A method as a sentence names it; what it gives cites the rule itself. @throws {Defect} when there is no such method */
+export function plyMethodInWords(method: string): string {
+  const known = plyMethodNames.find((name) => name === method);
+  if (known === undefined) throw new Defect(`There is no ply method ${method}`);
+  return plyMethodWords[known];
+}
+
 export type PlyMethodName = (typeof plyMethodNames)[number];
 export type PlyLayup = 'mat' | 'woven' | 'unidirectional';
 
