@@ -333,9 +333,20 @@ function panelBlocks({ estimate: { panel }, reader }: OpenedRequest): readonly B
     stateTable(panel.states, reader),
     facts(
       said.governs,
-      panel.states.map(({ state, governs }) => [reader.words.checks.states[state], governs ?? '–']),
+      panel.states.map(({ state, governs }) => [
+        `${said.governs}, ${reader.words.checks.states[state]}`,
+        governs ?? '–',
+      ]),
     ),
-    ...(panel.ratios.length === 0 ? [] : [facts(said.ratios, named(panel.ratios))]),
+    ...(panel.ratios.length === 0
+      ? []
+      : [
+          table(
+            said.ratios,
+            [wide(reader.words.columns.what), numeric(said.ratio)],
+            named(panel.ratios).map(([name, value]) => row(name, value)),
+          ),
+        ]),
     ...(panel.limits.length === 0 ? [] : [list(panel.limits)]),
   ];
 }

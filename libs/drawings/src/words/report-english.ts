@@ -355,7 +355,8 @@ export const reportWords = {
     shear: 'Shear stiffness',
     deflection: (load: string) => `Deflection, ${load}`,
     governs: 'Governed by',
-    ratios: 'Repaired against as built',
+    ratios: 'Repaired against as built: above one it is better',
+    ratio: 'times',
   },
   process: {
     noMethod: 'none can be recommended',
