@@ -20,7 +20,7 @@ const tunedOn: Readonly<Record<string, number>> = {
   jakobs1: 89.26,
   fu: 92.41,
 };
-/** Looked at only when the search is done: no constant was chosen by them. */
+/** Held back: looked at when the search is done, and no constant is to be chosen by them. */
 const judgedBy: Readonly<Record<string, number>> = { dagli: 90.17, marques: 92.02, blaz1: 86.23 };
 const bestKnown: Readonly<Record<string, number>> = { ...tunedOn, ...judgedBy };
 const seconds = (process.env['NESTING_SECONDS'] ?? '10,60').split(',').map(Number);
