@@ -85,7 +85,7 @@ export interface Answer<T> {
 
 /** One default that an answer rests on, as a reader of the estimate sees it. */
 export interface Assumption {
-  /** JSON Pointer to the question nobody answered. */
+  /** JSON Pointer, in the request, of the field that would replace the default. */
   readonly at: string;
   /** What was asked. */
   readonly meaning: string;

@@ -1,3 +1,4 @@
+import type { Assumption as AskedAssumption } from '#lib/asking';
 import type { BilledBy, GoodsBilling, LineDepreciation, RiskKind } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
@@ -1475,19 +1476,10 @@ export interface Caution {
   readonly source: string;
 }
 
-export interface Assumption {
+/** A default that the estimate rests on, and where a caller would replace it. */
+export interface Assumption extends AskedAssumption {
   /** `record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for. */
   readonly of: string;
-  /** JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default. */
-  readonly at: string;
-  /** What was not stated. */
-  readonly meaning: string;
-  /** What the estimate takes, as text. */
-  readonly value: string;
-  /** Why it takes that. */
-  readonly because: string;
-  /** What it leans on. */
-  readonly source: string;
 }
 
 export interface ProvenanceStamp {
