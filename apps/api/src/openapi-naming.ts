@@ -79,7 +79,8 @@ function replace(
   const own = calledBy(part);
   const called = own ?? name;
   nameInside(part, called, naming);
-  if (own !== undefined || isUnnamed(part)) Object.assign(holder, { [key]: referenceTo(part, called, naming) });
+  if (own !== undefined || isUnnamed(part))
+    Object.assign(holder, { [key]: referenceTo(part, called, naming) });
 }
 
 /** Objects with members of their own, and unions of objects. */
