@@ -1,4 +1,5 @@
 export const root: string;
+export function sourcesBelow(folder: string): string[];
 export function digestOf(files: readonly string[], ...words: readonly string[]): string;
 export function writeMade(made: {
   readonly from: string;

@@ -1,11 +1,19 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 
 export const root = join(import.meta.dirname, '..', '..', '..');
 
 /** The first line of a made file: what made it, and the digest of all that it was made from. */
 const headOf = (from, digest) => `// Made from ${from} by \`npm run gen\`; never edited. ${digest}\n`;
+
+/** What is written by hand and compiled below a folder of the project, without its tests. */
+export const sourcesBelow = (folder) =>
+  readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts') && !name.endsWith('.spec.ts'))
+    .filter((name) => !/node_modules|generated|\/dist\//.test(name))
+    .sort()
+    .map((name) => join(root, folder, name));
 
 /** The digest of files and words, in their order. */
 export function digestOf(files, ...words) {

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
-import { root } from './made-file.mjs';
+import { root, sourcesBelow } from './made-file.mjs';
 
 /**
  * JSON Schemas of the result types that answers are documented by, made from the TypeScript types themselves, so that the
@@ -10,14 +10,7 @@ import { root } from './made-file.mjs';
  * The names asked for are the texts in `@Answers('Name')`, `@AnswersIn('Name', ...)` and `@RoomEndpoint({ result: 'Name' })`;
  * each must be exported by a room's index or by a file of `apps/api/src`.
  */
-const filesBelow = (folder) =>
-  readdirSync(folder, { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.spec.ts'))
-    .map((entry) => path.join(entry.parentPath ?? entry.path, entry.name))
-    .filter((file) => !file.includes('/generated/'))
-    .sort();
-
-const apiFiles = filesBelow(path.join(root, 'apps/api/src'));
+const apiFiles = sourcesBelow('apps/api/src');
 const roomIndexes = readdirSync(path.join(root, 'libs'))
   .sort()
   .filter((room) => room !== 'sdk')

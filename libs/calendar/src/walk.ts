@@ -37,14 +37,15 @@ export function walkPlanBeside(own: WalkPlan, tasks: readonly NetworkTask[], cre
  * Worked: libs/calendar/src/calendar.spec.ts
  */
 export function walk(plan: WalkPlan, draw: Draw, tables: WalkTables = walkTables(plan)): Walk {
-  let [best, bestFinish, last] = [plan.orders[0], Number.POSITIVE_INFINITY, plan.orders[0]];
-  let found: Walk | undefined;
-  for (const order of plan.orders) {
+  const [first, ...others] = plan.orders;
+  let found = walkAlong(plan, draw, { tables, order: first });
+  let [best, bestFinish] = [first, found.finish];
+  for (const order of others) {
     found = walkAlong(plan, draw, { tables, order });
-    last = order;
     if (found.finish < bestFinish - 1e-9) [best, bestFinish] = [order, found.finish];
   }
-  return found !== undefined && best === last ? found : walkAlong(plan, draw, { tables, order: best });
+  // Each walk fills the same tables: they hold the last one.
+  return best === plan.orders.at(-1) ? found : walkAlong(plan, draw, { tables, order: best });
 }
 
 function walkAlong(

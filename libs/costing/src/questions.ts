@@ -17,10 +17,9 @@ import { causeClasses, partOrLabours, sections, type DepreciationTerms } from '.
 import { commercialRounding, roundings } from './exact.js';
 import { depreciationTermsFaults, wearFaults } from './line-faults.js';
 import { unitCodes } from './exports/unit-codes.js';
-import { drawQuestions } from './risk/risk-questions.js';
+import { SHARE, drawQuestions } from './risk/risk-questions.js';
 
 const QUANTITY = { from: 0, upTo: 1e9 } as const;
-const SHARE = { from: 0, upTo: 1 } as const;
 const EXTENT = { from: 0, upTo: 100 } as const;
 
 /** Units that things are sold and counted in. */

@@ -33,14 +33,14 @@ export {
   type Mixture,
   type ShapeFactors,
 } from './ply/micromechanics.js';
-export { plyMethodInWords } from './ply/ply-method.js';
-export type {
-  PlyBasis,
-  PlyLayup,
-  PlyMethod,
-  PlyMethodName,
-  PlyProperties,
-  Remark,
+export {
+  plyMethodInWords,
+  type PlyBasis,
+  type PlyLayup,
+  type PlyMethod,
+  type PlyMethodName,
+  type PlyProperties,
+  type Remark,
 } from './ply/ply-method.js';
 export {
   findPlyMethod,

@@ -1,10 +1,15 @@
 import { saidOr } from '#lib/asking';
-import { basketOptionQuestions } from './questions.js';
 import type { Pack } from '#lib/catalogue';
 import { moneyFrom, type Currency } from '#lib/money';
 import { variantOf, type MaterialVariant } from '#lib/takeoff';
 import type { BasketRequest, ResinMatch } from './basket-request.js';
-import type { BasketNeed, BasketOptions, OnHand, Substitute } from './questions.js';
+import {
+  basketOptionQuestions,
+  type BasketNeed,
+  type BasketOptions,
+  type OnHand,
+  type Substitute,
+} from './questions.js';
 import { contentIn, satisfies, variantKey } from './content.js';
 import { boundOffers } from './pack-bounds.js';
 import {

@@ -6,7 +6,7 @@ import { spreadShapes } from './spread-quantile.js';
 const judged: Cite = { source: 'RISK-JUDGEMENT' };
 const judgedAt = <const T>(value: T, because: string): Default<T> => ({ value, because, cite: judged });
 
-const SHARE = { from: 0, upTo: 1 } as const;
+export const SHARE = { from: 0, upTo: 1 } as const;
 
 /** Draws come in this many replicates of one size, from whose differences the error of drawing is told. */
 export const REPLICATES = 10;

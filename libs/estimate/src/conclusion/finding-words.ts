@@ -2,7 +2,7 @@ import type { EvidenceGrade } from '#lib/extent';
 import type { EstimateBody, FindingSubject, GradedFinding, Worded } from '../document/estimate-document.js';
 import type { DefectRecord, FindingClass, StatedFinding } from '../job/defect-record.js';
 import { gradeOf, subjectsOf } from './grading.js';
-import { areaSaid, tensOfMm } from './speaking.js';
+import { areaSaid, lower, tensOfMm } from './speaking.js';
 
 const conditions: Readonly<Record<string, string>> = {
   'wet-rotten': 'wet and rotten',
@@ -137,8 +137,6 @@ function adviceOf(
       : `${verb} it (${lower(way)}) ${by[byClass]}.`;
   return `${what} Verify by ${leak.verify}.`;
 }
-
-export const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 function restrictionOf(byClass: FindingClass, { fittings, condition }: FindingSubject): string {
   if (condition === 'dry-sound')

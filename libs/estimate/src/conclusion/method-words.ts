@@ -1,6 +1,6 @@
 import { failsByRepair } from '../sections/check-section.js';
 import type { ConclusionSection, EstimateBody } from '../document/estimate-document.js';
-import { lower } from './finding-words.js';
+import { lower } from './speaking.js';
 import { areaSaid, digits } from './speaking.js';
 import { verdictOf, type SaidVerdict } from './verdict.js';
 

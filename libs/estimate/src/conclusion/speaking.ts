@@ -10,3 +10,6 @@ export function digits(value: number, count: number): string {
   const decimals = Math.max(0, Math.min(6, count - 1 - Math.floor(Math.log10(Math.abs(value)))));
   return String(Number(value.toFixed(decimals)));
 }
+
+/** A sentence that goes on after another. */
+export const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

@@ -6,6 +6,7 @@ import {
   type ScheduleSearch,
 } from '#lib/laminate';
 import type { Check, LaminateSection, NamedValue } from '../document/estimate-document.js';
+import { lower } from '../conclusion/speaking.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleChoice, TriedSchedule } from '../stages/schedule-choice.js';
 import { areasOf } from './areas.js';
@@ -113,10 +114,8 @@ const fewOf = (all: readonly string[]): string => {
   return more > 0 ? `${shown}; and ${more} more` : shown;
 };
 
-function governingTitle({ governs, checks }: Schedule): string {
-  const title = checks.find(({ check }) => check === governs)?.title ?? governs;
-  return `${title.charAt(0).toLowerCase()}${title.slice(1)}`;
-}
+const governingTitle = ({ governs, checks }: Schedule): string =>
+  lower(checks.find(({ check }) => check === governs)?.title ?? governs);
 
 function propertiesOf(best: Schedule, { oldSkin }: ScheduleSearch): readonly NamedValue[] {
   return [

@@ -1,6 +1,5 @@
-import { saidOr } from '#lib/asking';
 import { relaidSkinQuestions } from './asked.js';
-import { type Assumption } from '#lib/asking';
+import { saidOr, type Assumption } from '#lib/asking';
 import { Defect, lazily, unreachable } from '#lib/kernel';
 import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { nPerMm } from '#lib/units';

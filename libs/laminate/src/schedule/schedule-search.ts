@@ -1,5 +1,4 @@
 import { saidOr } from '#lib/asking';
-import { relaidSkinQuestions } from './asked.js';
 import {
   andThen,
   below,
@@ -30,7 +29,7 @@ import {
   type FabricOffer,
   type ScheduleRequest,
 } from './schedule-request.js';
-import type { CoreLayer, PanelBelow } from './asked.js';
+import { relaidSkinQuestions, type CoreLayer, type PanelBelow } from './asked.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
 import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';

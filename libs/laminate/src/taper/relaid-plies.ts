@@ -1,10 +1,9 @@
-import { saidOr } from '#lib/asking';
 import type { Reinforcement } from '#lib/catalogue';
 import { areaMm2, difference, offset, type Region } from '#lib/geometry';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
-import { countFaults, faultsIn, type Assumption } from '#lib/asking';
+import { countFaults, faultsIn, saidOr, type Assumption } from '#lib/asking';
 import {
   layOutQuestions,
   namedPlyQuestions,

@@ -19,6 +19,16 @@ const plateQuestions = {
   first: askPart({ meaning: 'the first bolt', of: boltQuestions, otherwise: 'unknown' }),
 };
 
+const kindQuestions = {
+  fixings: askByKind<object>({
+    meaning: 'fixings',
+    by: 'kind',
+    kinds: { bolt: boltQuestions },
+    least: 0,
+    most: 2,
+  }),
+};
+
 class BoltDto extends answering(boltQuestions) {}
 class PlateDto extends answering(plateQuestions, { bolts: () => BoltDto, first: () => BoltDto }) {}
 
@@ -55,16 +65,7 @@ describe('a class that answers a set of questions', () => {
 
   test('is not made while a question with parts has no class, or one class for several kinds', () => {
     expect(() => answering(plateQuestions)).toThrow('bolts" has parts of its own: name their class');
-    const kinds = {
-      fixings: askByKind<object>({
-        meaning: 'fixings',
-        by: 'kind',
-        kinds: { bolt: boltQuestions },
-        least: 0,
-        most: 2,
-      }),
-    };
-    expect(() => answering(kinds, { fixings: () => BoltDto })).toThrow('a class for each');
+    expect(() => answering(kindQuestions, { fixings: () => BoltDto })).toThrow('a class for each');
   });
 
   test('takes objects of several kinds by the class of each, and a form of its own by its field', () => {
@@ -73,13 +74,7 @@ describe('a class that answers a set of questions', () => {
       readonly kind!: 'bolt';
     }
     const questions = {
-      fixings: askByKind<object>({
-        meaning: 'fixings',
-        by: 'kind',
-        kinds: { bolt: boltQuestions },
-        least: 0,
-        most: 2,
-      }),
+      ...kindQuestions,
       spare: askPart({ meaning: 'a spare bolt', of: boltQuestions, otherwise: 'unknown' }),
     };
     class FixingsDto extends answering(
