@@ -102,7 +102,7 @@ function whyNot({ schedule, panel }: TriedSchedule, chosen: TriedSchedule): stri
       : `${dearer > 0 ? 'dearer' : 'cheaper'} by ${Math.abs(dearer).toFixed(2)} per m2`;
   return panel === undefined || panel.shortfalls.length === 0
     ? price
-    : `${price}; leaves the panel short in ${fewOf(panel.shortfalls)}`;
+    : `${price}; leaves the panel short in ${fewOf(panel.shortfalls.map(lower))}`;
 }
 
 const MOST_SHORTFALLS = 2;
