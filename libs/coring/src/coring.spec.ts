@@ -148,6 +148,39 @@ describe('the mosaic', () => {
     expect(Math.abs(joint - 1205)).toBeGreaterThanOrEqual(15);
   });
 
+  describe('of joints only those across the grain are butts:', () => {
+    // 1.6 x 0.8 m in four pieces of 0.8 x 0.4 m or the like: one joint along, joints across of 0.8 m in all.
+    const sole = { label: 'A', area: { outer: rectangle(0, 0, 1600, 800), holes: [] }, undercut: [] };
+    const divided = (allowedTurnsDeg: readonly number[], grainDeg: number) =>
+      mosaic({
+        openings: [sole],
+        core: aCoreSheet({ allowedTurnsDeg, largestPieceM2: datum(0.36) }),
+        sheets: [{ lengthMm: 1000, widthMm: 500 }],
+        grainDeg,
+      });
+
+    test.each([0, 180])('grain at %d deg: the joint along it is none', (grainDeg) => {
+      const { pieces, jointLengthM, buttLengthM } = divided([0, 180], grainDeg);
+      expect(pieces).toHaveLength(4);
+      expect(jointLengthM).toBeCloseTo(1.6 + 0.8, 6);
+      expect(buttLengthM).toBeCloseTo(0.8, 6);
+    });
+
+    test('grain turned a quarter: the long joint is a butt', () => {
+      const { pieces, jointLengthM, buttLengthM } = divided([0, 180], 90);
+      // Along 800 mm one sheet is long enough: four lengths of 400 mm side by side, no butt.
+      expect(pieces).toHaveLength(4);
+      expect(jointLengthM).toBeCloseTo(3 * 0.8, 6);
+      expect(buttLengthM).toBe(0);
+    });
+
+    test('core without grain in its plane has none', () => {
+      const { jointLengthM, buttLengthM } = divided([], 0);
+      expect(jointLengthM).toBeGreaterThan(0);
+      expect(buttLengthM).toBe(0);
+    });
+  });
+
   test('a piece comes out of one sheet', () => {
     const wide = { label: 'A', area: { outer: rectangle(0, 0, 1500, 250), holes: [] }, undercut: [] };
     const { pieces, division } = mosaic({ openings: [wide] });

@@ -1,15 +1,16 @@
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import { faultsIn } from '#lib/asking';
+import { faultsIn, saidOr } from '#lib/asking';
 import { areaMm2, difference, type Region } from '#lib/geometry';
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import { chosenDivision, type MosaicDivision } from './division.js';
 import { mosaicFindings, type MosaicFinding } from './findings.js';
-import { jointLengthMm, jointOnSupportMm } from './joints.js';
-import { MM2_PER_M2, usualInsideMm } from './layer-cells.js';
+import { buttLengthMm, jointLengthMm, jointOnSupportMm } from './joints.js';
+import { hasGrain, MM2_PER_M2, usualInsideMm } from './layer-cells.js';
 import { beddedLayer, type BeddedLayer } from './layer-pieces.js';
 import { pieceOf, type CorePiece, type PlacedCut } from './piece.js';
 import { openAreaOf, type MosaicRequest, type OpeningToFill } from './request.js';
 import {
+  grainAsked,
   mosaicFigures,
   mosaicNumbers,
   mosaicRuleQuestions,
@@ -38,6 +39,8 @@ export interface Mosaic {
   readonly solidVolumeL: number;
   /** Length of all joints between pieces. */
   readonly jointLengthM: number;
+  /** Of it what runs across the grain; 0 where the core has no grain in its plane. */
+  readonly buttLengthM: number;
   /** Length of joint that runs along a support in spite of everything. */
   readonly jointOnSupportM: number;
   /** What about the pieces deserves attention. */
@@ -175,6 +178,7 @@ function answerOf(request: MosaicRequest, worked: Worked): Mosaic {
     solidAreaM2: sumOf(through, 'areaM2') * request.layers.length + sumOf(inLayers, 'areaM2'),
     solidVolumeL: sumOf(solidFills, 'volumeL'),
     jointLengthM: layers.reduce((sum, one) => sum + jointLengthMm(cells(one), one.coreable), 0) / MM_PER_M,
+    buttLengthM: layers.reduce((sum, one) => sum + buttsOfMm(request, one), 0) / MM_PER_M,
     jointOnSupportM: onSupportMm / MM_PER_M,
     findings: mosaicFindings({
       pieces,
@@ -185,6 +189,15 @@ function answerOf(request: MosaicRequest, worked: Worked): Mosaic {
     assumptions: Object.values(mosaicFigures(request.rules)).flatMap((figure) => assumptionsOf(figure)),
   };
 }
+
+const buttsOfMm = (request: MosaicRequest, { cuts, coreable }: CoredLayer): number =>
+  hasGrain(request)
+    ? buttLengthMm(
+        cuts.map(({ cell }) => cell),
+        coreable,
+        saidOr(grainAsked, request.grainDeg),
+      )
+    : 0;
 
 const MM_PER_M = 1000;
 

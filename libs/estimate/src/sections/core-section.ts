@@ -71,7 +71,7 @@ function divisionNotes(job: Job, { mosaic }: CoreBill): readonly string[] {
 
 /** Source: [WOOD-HANDBOOK-2010] butt and scarf joints; [FROM-MEMORY] the groove and its tape. */
 const PLYWOOD_JOINTS =
-  'joints of plywood lie off beams and fittings: a butt keeps at most 25 % of the strength along the grain, a scarf of 1:12 about 90 %; fill a V at each butt with paste and lay one tape of 150 mm over it (priced here where one layer is bedded), or scarf the lengths before they are bedded';
+  'joints of plywood lie off beams and fittings: a butt keeps at most 25 % of the strength along the grain, a scarf of 1:12 about 90 %; fill a V at each butt with paste and lay one tape of 150 mm over it (priced here where one layer is bedded; a joint along the grain is only filled), or scarf the lengths before they are bedded';
 
 /** What is filled solid weighs more than the core it stands for. */
 const solidOverCoreKg = ({ answers }: Job, { mosaic }: CoreBill): number =>

@@ -40,7 +40,7 @@ export interface CoreWork {
   /** What is filled solid, as one section along its length; absent when nothing is. */
   readonly solid?: SolidSection;
   readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
-  /** Joints of plywood in one layer, which are taped; absent where none are. */
+  /** Joints of plywood across its grain, in one layer, which are taped; absent where none are. */
   readonly jointTapeM?: Figure<'m'>;
   readonly scores?: { readonly spacingMm: number; readonly widthMm: number; readonly depthMm: number };
   /** Total thickness of the new core; the panel keeps its old core where nothing is bedded. */
@@ -56,14 +56,14 @@ export interface SolidSection {
   readonly heightMm: number;
 }
 
-/** Two thin layers with their butts apart hold each other; a single one is a hinge at its joints. Source: [FROM-MEMORY]. */
+/** Two thin layers with their butts apart hold each other; a single one is a hinge at its butts, not along its grain. Source: [FROM-MEMORY]. */
 function tapedJoints(job: Job, { mosaic, stack }: CoreBill): Pick<CoreWork, 'jointTapeM'> {
   const isOneLayer = stack.layers.length === 1;
-  if (job.core.coreType !== 'marine-plywood' || !isOneLayer || mosaic.jointLengthM < LEAST_JOINT_M) return {};
+  if (job.core.coreType !== 'marine-plywood' || !isOneLayer || mosaic.buttLengthM < LEAST_JOINT_M) return {};
   return {
-    jointTapeM: derived('m', m(mosaic.jointLengthM), 'joints of plywood that are taped', {
-      formula: 'coring.joint-length',
-      title: 'Joints between pieces',
+    jointTapeM: derived('m', m(mosaic.buttLengthM), 'joints of plywood that are taped', {
+      formula: 'coring.butt-length',
+      title: 'Joints between pieces across the grain',
       symbol: 'L',
       cite: { source: 'ARITHMETIC' },
       inputs: {},

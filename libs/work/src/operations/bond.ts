@@ -93,7 +93,7 @@ export const bondOperations = [
   }),
   defineOperation({
     code: 'tape-core-joints',
-    title: 'Groove the joints of plywood, fill them, one tape of 150 mm over each',
+    title: 'Groove the butts of plywood, fill them, one tape of 150 mm over each',
     phase: 'bond',
     driver: 'core-joint-m',
     hours: structureRate(0.15, 0.3, 0.6),
