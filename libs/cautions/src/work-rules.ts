@@ -185,7 +185,7 @@ export const workRules: readonly CautionRule[] = [
     source: 'COMMON-PRACTICE',
     when: (context) =>
       isEpoxy(context) && context.flags.finish === 'painted' ? 'paint follows epoxy' : undefined,
-    text: "Five to seven days at 21 degC between the last epoxy and the paint system; each coat within the maker's window, or sanded.",
+    text: "A two-part epoxy primer goes over epoxy the next day; paint with solvent and no such primer waits five to seven days at 21 degC, longer when it is colder. Each coat within the maker's window, or sanded.",
   },
   {
     code: 'one-part-on-epoxy',

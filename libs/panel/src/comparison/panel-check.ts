@@ -492,15 +492,23 @@ function cautionsOf({ fittings = [] }: PanelCheckRequest, opened: OpenSkinAnswer
       because: 'its loads are not those of a walked-on deck',
       source: 'COMMON-PRACTICE',
     })),
-    ...opened.advice.map((text): PanelCaution => ({
-      code: 'open-inner-skin',
-      severity: 'warning',
-      text,
-      because: 'the inner skin alone is thin',
-      source: 'COMMON-PRACTICE',
-    })),
+    ...openSkinCaution(opened),
   ];
 }
+
+/** One caution, however much there is to say: a reader skips what stands there three times. */
+const openSkinCaution = ({ advice }: OpenSkinAnswer): readonly PanelCaution[] =>
+  advice.length === 0
+    ? []
+    : [
+        {
+          code: 'open-inner-skin',
+          severity: 'warning',
+          text: advice.join(' '),
+          because: 'the inner skin alone is thin',
+          source: 'COMMON-PRACTICE',
+        },
+      ];
 
 const UNSETTLED = 0.01;
 

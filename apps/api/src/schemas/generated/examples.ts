@@ -648,7 +648,7 @@ export const recordedExamples: RecordedExamples = {
         ],
         "thicknessMm": 3.07,
         "costPerM2": "64.71 USD/m2",
-        "reason": "the cheapest that restores the skin and every measure of the panel; flush-low governs"
+        "reason": "the cheapest that restores the skin and every measure of the panel; nearest to its limit: surface not below the limit"
        }
       ],
       "properties": [
@@ -661,7 +661,7 @@ export const recordedExamples: RecordedExamples = {
        }
       ],
       "notes": [
-       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the method class-bv.",
+       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the rules of a classification society.",
        "each ply lands on the taper at its own depth, so it carries on the old ply that it replaces",
        "the last ply covers all the others and the whole taper: sanding it flush thins the longest one"
       ]
@@ -4020,7 +4020,7 @@ export const recordedExamples: RecordedExamples = {
         ],
         "thicknessMm": 3.07,
         "costPerM2": "64.71 USD/m2",
-        "reason": "the cheapest that restores the skin and every measure of the panel; flush-low governs"
+        "reason": "the cheapest that restores the skin and every measure of the panel; nearest to its limit: surface not below the limit"
        }
       ],
       "properties": [
@@ -4033,7 +4033,7 @@ export const recordedExamples: RecordedExamples = {
        }
       ],
       "notes": [
-       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the method class-bv.",
+       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the rules of a classification society.",
        "each ply lands on the taper at its own depth, so it carries on the old ply that it replaces",
        "the last ply covers all the others and the whole taper: sanding it flush thins the longest one"
       ]
@@ -5513,7 +5513,7 @@ export const recordedExamples: RecordedExamples = {
         ],
         "thicknessMm": 3.29,
         "costPerM2": "69.08 USD/m2",
-        "reason": "the cheapest that restores the skin and every measure of the panel; flush-proud governs"
+        "reason": "the cheapest that restores the skin and every measure of the panel; nearest to its limit: surface not above the limit"
        }
       ],
       "properties": [
@@ -5526,7 +5526,7 @@ export const recordedExamples: RecordedExamples = {
        }
       ],
       "notes": [
-       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the method class-bv.",
+       "Every schedule of the catalogue's fabrics was weighed, ranked by price; plies by the rules of a classification society.",
        "each ply lands on the taper at its own depth, so it carries on the old ply that it replaces",
        "the last ply covers all the others and the whole taper: sanding it flush thins the longest one"
       ]
@@ -7025,6 +7025,7 @@ export const recordedExamples: RecordedExamples = {
      "solidAreaM2": 0,
      "solidVolumeL": 0,
      "jointLengthM": 0,
+     "buttLengthM": 0,
      "jointOnSupportM": 0,
      "findings": [],
      "assumptions": [
