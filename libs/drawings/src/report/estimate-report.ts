@@ -75,8 +75,6 @@ export function documentOf(
 ): ReportDocument {
   const { estimate, issue, reader, paper } = request;
   const { report, identity } = reader.words;
-  const exact = exactValues(reader, estimate);
-  const inUnits = (said: string): string => inReadersUnits(reader, withUnitSigns(said), exact);
   return {
     kind,
     title: `${title}: ${estimate.title}`,
@@ -93,11 +91,17 @@ export function documentOf(
       of: report.pageOf,
       table: report.table,
     },
-    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section, inUnits))),
+    sections: sections.map(printedFor(request)),
   };
 }
 
 /** The engine spells units in letters; a document prints their signs. Names that people gave stand as they were given. */
+export function printedFor({ estimate, reader }: ReportRequest): (section: Section) => Section {
+  const exact = exactValues(reader, estimate);
+  const inUnits = (said: string): string => inReadersUnits(reader, withUnitSigns(said), exact);
+  return (section) => (section.id === 'identity' ? section : withSigns(section, inUnits));
+}
+
 const withSigns = (section: Section, inUnits: (said: string) => string): Section => ({
   ...section,
   blocks: section.blocks.map((block) => signed(block, inUnits)),

@@ -8,7 +8,7 @@ import {
   type ReportDocument,
   type Section,
 } from './document.js';
-import { documentOf } from './estimate-report.js';
+import { documentOf, printedFor } from './estimate-report.js';
 import {
   CARDS_A_SHEET,
   fittingFigures,
@@ -37,9 +37,11 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
   const templates = shapedTemplates(request);
   const sheets = sheetsOf(request, templates);
   const present = presentIn(sheets);
-  const tasks = sheets.map((sheet) => measuredTasks(sheet, present, request));
-  const logs = LOG_LINES.map((lines) => [measuredTask(logTask(request, lines), request.paper)]);
-  const front = measuredTask(frontTask(request, [...tasks, logs[0]], present), request.paper);
+  const printed = printedFor(request);
+  const measured: Measuring = (section) => measuredTask(section, printed(section), request.paper);
+  const tasks = sheets.map((sheet) => withCautions(sheet, present, request).map(measured));
+  const logs = LOG_LINES.map((lines) => [measured(logTask(request, lines))]);
+  const front = measured(frontTask(request, [...tasks, logs[0]], present));
   const orders = logs.flatMap((log) => ordersOf(tasks, log));
   return documentOf(request, 'job-pack', request.reader.words.jobPack.kind, [
     ...sharingSheets([front, ...shortest(orders, front, request.paper)], request.paper),
@@ -68,6 +70,7 @@ function sheetsOf(request: ReportRequest, templates: readonly Template[]): reado
 }
 
 type Tasks = readonly MeasuredTask[];
+type Measuring = (section: Section) => MeasuredTask;
 
 /** The section and the log stand where they find room on a sheet: the section beside pieces and plies, the log anywhere. */
 function ordersOf(tasks: readonly Tasks[], log: Tasks): readonly (readonly Tasks[])[] {
@@ -95,20 +98,16 @@ function shortest(orders: readonly (readonly Tasks[])[], front: MeasuredTask, pa
 }
 
 /** Cautions stand on the last sheet of their task, below its table; pictures that end it may go on to a sheet of their own. */
-function measuredTasks(
+const withCautions = (
   [name, sections]: Sheet,
   present: ReadonlySet<CautionSheet>,
   request: ReportRequest,
-): Tasks {
-  return sections.map((section, index) =>
-    measuredTask(
-      name === undefined || index < sections.length - 1
-        ? section
-        : { ...section, blocks: beforePictures(section.blocks, cautionsAt(name, present, request)) },
-      request.paper,
-    ),
+): readonly Section[] =>
+  sections.map((section, index) =>
+    name === undefined || index < sections.length - 1
+      ? section
+      : { ...section, blocks: beforePictures(section.blocks, cautionsAt(name, present, request)) },
   );
-}
 
 function beforePictures(blocks: readonly Block[], added: readonly Block[]): readonly Block[] {
   const end = blocks.findLastIndex(({ kind }) => kind !== 'figure') + 1;

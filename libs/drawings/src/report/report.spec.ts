@@ -176,24 +176,36 @@ describe('the job pack', () => {
     expect(JSON.stringify(days)).toContain('HOLD POINT: stop at the line marked Hold.');
   });
 
-  test('has every pack that is bought and every tool at hand on the first day that needs it, once', () => {
-    const request = sampleRequest(smallSample);
-    const plan = pack.sections
-      .find(({ id }) => id === 'plan')!
-      .blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(({ cells }) => cells[1]) : []))
-      .join(' ');
-    const bought = request.estimate.lines
-      .flatMap(({ packs }) => packs)
-      .map(({ name, count }) => `${count} × ${name.replace(/, 1 each$/, '')}`);
+  test('has all goods at hand by name and every tool once, on the day that first needs it; sizes and numbers stand in the pick list', () => {
+    const sample = sampleRequest(smallSample);
+    const named = Object.entries(sample.reader.words.jobPack.tools);
+    const { calendar } = sample.estimate.process;
+    const tasks = calendar.tasks.map((one, index) => ({ ...one, code: named[index][0] }));
+    const process = { ...sample.estimate.process, calendar: { ...calendar, tasks } };
+    const request = { ...sample, estimate: { ...sample.estimate, process } };
+    const { sections } = jobPackOf(request);
+    const rowsOf = (sheet: string): readonly (readonly string[])[] =>
+      sections
+        .find(({ id }) => id === sheet)!
+        .blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(({ cells }) => cells) : []));
+    const plan = rowsOf('plan').map((cells) => cells[1]);
+    const picked = rowsOf('pick-list').flatMap(([count, name, second, other]) => [
+      `${count} ${name}`,
+      `${second} ${other}`,
+    ]);
+    const bought = request.estimate.lines.flatMap(({ packs }) => packs);
     expect(bought.length).toBeGreaterThan(0);
-    const codes = request.estimate.process.calendar.tasks.map(({ code }) => code);
-    const tools = Object.entries(request.reader.words.jobPack.tools)
-      .filter(([step]) => codes.some((code) => code.startsWith(step)))
-      .flatMap(([, named]) => named.split('; '));
-    for (const thing of [...bought, ...tools]) {
-      const times = Math.max(1, bought.filter((other) => other === thing).length);
-      expect([thing, plan.split(thing).length - 1]).toEqual([thing, times]);
+    for (const { name, count } of bought) {
+      const [called] = name.split(', ');
+      const days = plan.filter((needed) => needed.includes(called));
+      const alike = new Set(bought.map((pack) => pack.name).filter((pack) => pack.startsWith(called)));
+      expect([called, days.length > 0 && days.length <= alike.size]).toEqual([called, true]);
+      expect(picked).toContain(`${count} ${name.replace(/, 1 each$/, '')}`);
     }
+    const tools = new Set(named.slice(0, tasks.length).flatMap(([, those]) => those.split('; ')));
+    expect(tools.size).toBeGreaterThan(5);
+    const fetched = plan.flatMap((needed) => /Tools: ([^.]*)\./.exec(needed)?.[1].split('; ') ?? []);
+    expect(fetched).toEqual([...tools]);
   });
 
   test('names a board with rounded corners by its size, and puts short tasks on one sheet', () => {

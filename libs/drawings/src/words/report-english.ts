@@ -534,7 +534,7 @@ export const reportWords = {
     coverLead: (sheets: string) => `Work from the newest revision only. One task a sheet: ${sheets}.`,
     plan: 'Plan of the days',
     planLead:
-      'Write name and time as each step is done. What a day brings to hand stays there; a wait runs from the end of its step; what a gate asks for stands with the gates and waits. Tools and days of need are common practice; no published source.',
+      'Write name and time as each step is done. What a day brings to hand stays there, sizes and numbers of it are in the pick list; a wait runs from the end of its step; what a gate asks for stands with the gates and waits. Tools and days of need are common practice; no published source.',
     atHand: {
       goods: (goods: string) => `At hand: ${goods}.`,
       tools: (tools: string) => `Tools: ${tools}.`,

@@ -1,5 +1,4 @@
-import type { CalendarTask, Estimate } from '#lib/estimate';
-import { upTo } from '../../reader.js';
+import type { CalendarTask } from '#lib/estimate';
 import type { ReportRequest } from '../request.js';
 
 /** Steps by the beginning of their code, or the first that stands behind a gate, or simply the first of the job. */
@@ -71,8 +70,6 @@ const firstHired: readonly (readonly [string, FirstNeeded])[] = [
   ['yard-power', 'first'],
 ];
 
-type Line = Estimate['lines'][number];
-
 export interface AtHand {
   readonly kind: 'goods' | 'tools' | 'hired';
   readonly said: string;
@@ -80,17 +77,16 @@ export interface AtHand {
   readonly from: string;
 }
 
-/** What must be at hand, in the words it is bought, hired and fetched by: each thing once, at the first step that needs it. */
+/** What must be at hand: each thing once, at the first step that needs it. Packs and their number stand in the pick list. */
 export function atHand(request: ReportRequest): readonly AtHand[] {
   const { estimate, reader } = request;
   const { tasks } = estimate.process.calendar;
   const from = (need: FirstNeeded | undefined): string => (firstTask(need, tasks) ?? tasks.at(0))?.code ?? '';
-  const goods = estimate.lines.flatMap((line) =>
-    packsOf(line, request).map((said): AtHand => {
-      const code = line.code.replace(/^material-/, '');
-      return { kind: 'goods', said, from: from(needOf(code, firstNeeded)) };
-    }),
-  );
+  const called = calledOnDeck(estimate.lines.flatMap(({ packs }) => packs.map(({ name }) => name)));
+  const goods = estimate.lines.flatMap(({ code, packs }) => {
+    const need = needOf(code.replace(/^material-/, ''), firstNeeded);
+    return packs.map(({ name }): AtHand => ({ kind: 'goods', said: called(name), from: from(need) }));
+  });
   const hired = estimate.lines.flatMap(({ code, title }): readonly AtHand[] => {
     const need = needOf(code, firstHired);
     return need === undefined ? [] : [{ kind: 'hired', said: title, from: from(need) }];
@@ -112,15 +108,15 @@ function firstTask(need: FirstNeeded | undefined, tasks: readonly CalendarTask[]
   return tasks.find(({ code }) => need.some((begins) => code.startsWith(begins)));
 }
 
-const packsOf = ({ packs }: Line, { reader }: ReportRequest): readonly string[] =>
-  packs.map(({ name, count }) => `${upTo(reader, count, 0)} × ${packSaid(name)}`);
-
-/** Sheets of a price list count their packs in units; a pack of one needs no word for it, more are named in the plural. */
-export const packSaid = (name: string): string =>
-  name
-    .replace(/, 1 each$/, '')
-    .replace(/, pack of (\d+) each$/, ', pack of $1')
-    .replace(/, pack of (\d+) pair$/, ', pack of $1 pairs');
+/** The name without its sizes, and with the first of them where other goods are called alike. */
+function calledOnDeck(names: readonly string[]): (name: string) => string {
+  const goods = [...new Set(names)];
+  return (name) => {
+    const [called, size] = name.split(', ');
+    const isAlone = goods.every((other) => other === name || !other.startsWith(`${called}, `));
+    return isAlone || size === undefined ? called : `${called}, ${size}`;
+  };
+}
 
 /** Each tool once, with the code of the step that first needs it, in the order of the steps. */
 function firstUses(

@@ -80,7 +80,7 @@ function needsOf(
   const own = things.filter(({ from }) => tasks.some(({ code }) => code === from));
   const kinds = ['goods', 'tools', 'hired'] as const;
   const named = kinds.flatMap((kind) => {
-    const said = own.filter((thing) => thing.kind === kind).map((thing) => thing.said);
+    const said = [...new Set(own.filter((thing) => thing.kind === kind).map((thing) => thing.said))];
     return said.length === 0 ? [] : [jobPack.atHand[kind](said.join('; '))];
   });
   const gates = [...new Set(tasks.map(({ gate }) => gate))].flatMap((gate) =>

@@ -1,7 +1,6 @@
 import { upTo } from '../../reader.js';
 import { dense, numeric, paragraph, row, table, task, wide, type Block, type Section } from '../document.js';
 import type { ReportRequest } from '../request.js';
-import { packSaid } from './at-hand.js';
 
 /** Goods by supplier: what is ticked off before the deck is opened. Tools stand with the day that first needs them. */
 export const goodsTasks = (request: ReportRequest): readonly Section[] => {
@@ -31,6 +30,13 @@ const pickTables = ({ estimate, reader }: ReportRequest): readonly Block[] => {
     );
   });
 };
+
+/** Sheets of a price list count their packs in units; a pack of one needs no word for it, more are named in the plural. */
+const packSaid = (name: string): string =>
+  name
+    .replace(/, 1 each$/, '')
+    .replace(/, pack of (\d+) each$/, ', pack of $1')
+    .replace(/, pack of (\d+) pair$/, ', pack of $1 pairs');
 
 /** Lines to write what meter, thermometer and hygrometer show: what the gates ask for, proved afterwards. */
 export const logBlocks = ({ reader }: ReportRequest, lines: number): readonly Block[] => {

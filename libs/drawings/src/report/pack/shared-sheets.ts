@@ -25,9 +25,10 @@ export interface MeasuredTask {
   readonly blocksMm: readonly number[];
 }
 
-export const measuredTask = (section: Section, paper: PaperName): MeasuredTask => {
+/** Measured by its text as it will be printed. */
+export const measuredTask = (section: Section, printed: Section, paper: PaperName): MeasuredTask => {
   const widthMm = papers[paper].widthMm - 2 * PAGE_SIDE_MM;
-  return { section, blocksMm: section.blocks.map((block) => blockMm(block, widthMm) * SAFETY) };
+  return { section, blocksMm: printed.blocks.map((block) => blockMm(block, widthMm) * SAFETY) };
 };
 
 interface Laid {
