@@ -82,7 +82,6 @@ describe('libraries', () => {
   const needed: Readonly<Record<string, string>> = {
     '@swc/core': 'compiles for @swc/jest',
     'class-transformer': 'Nest’s pipes and mapped types look for it',
-    'swagger-ui-express': 'serves the page of the API description',
   };
 
   const isNamed = (name: string): boolean =>

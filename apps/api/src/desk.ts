@@ -1,10 +1,9 @@
 import type { NestExpressApplication } from '@nestjs/platform-express';
-import type { Request, RequestHandler, Response } from 'express';
+import type { RequestHandler } from 'express';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { keptFile, sendKept } from './edge/kept-file.js';
 import type { Log } from './edge/log.js';
-import { isFresh, tagOfBytes } from './edge/preconditions.js';
 import { projectRoot } from './settings/project-root.js';
 
 /** The page of the desk and what it is made of, by the path it is asked for under. */
@@ -30,39 +29,19 @@ export function serveDesk(app: NestExpressApplication, log: Log): void {
 
 function serving(folder: string): RequestHandler {
   const made = new Map(
-    Object.entries(parts).map(([at, { file, type }]) => [at, partOf(path.join(folder, file), type)]),
+    Object.entries(parts).map(([at, { file, type }]) => [
+      at,
+      keptFile(readFileSync(path.join(folder, file)), type),
+    ]),
   );
   return (request, response, next) => {
     const part = made.get(request.path);
     const isRead = request.method === 'GET' || request.method === 'HEAD';
-    if (part === undefined || !isRead) next();
-    else send(part, request, response);
+    if (part === undefined || !isRead) {
+      next();
+      return;
+    }
+    response.setHeader('Content-Security-Policy', POLICY);
+    sendKept(part, request, response);
   };
-}
-
-interface Part {
-  readonly type: string;
-  readonly plain: Buffer;
-  readonly packed: Buffer;
-  readonly tag: string;
-}
-
-function partOf(file: string, type: string): Part {
-  const plain = readFileSync(file);
-  return { type, plain, packed: gzipSync(plain, { level: 9 }), tag: tagOfBytes(plain) };
-}
-
-function send({ type, plain, packed, tag }: Part, request: Request, response: Response): void {
-  response.setHeader('Content-Security-Policy', POLICY);
-  response.setHeader('Cache-Control', 'no-cache');
-  response.setHeader('ETag', tag);
-  response.vary('Accept-Encoding');
-  if (isFresh(request, tag)) {
-    response.status(304).end();
-    return;
-  }
-  const isPacked = request.acceptsEncodings('gzip') === 'gzip';
-  if (isPacked) response.setHeader('Content-Encoding', 'gzip');
-  response.setHeader('Content-Type', type);
-  response.end(isPacked ? packed : plain);
 }

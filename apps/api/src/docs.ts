@@ -1,43 +1,63 @@
 import type { NestExpressApplication } from '@nestjs/platform-express';
-import { SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import type { OpenAPIObject } from '@nestjs/swagger';
+import type { RequestHandler } from 'express';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { documentWithOne, looks, OPERATIONS, pageOf, scriptOf } from './docs-page.js';
+import { keptFile, sendKept, type KeptFile } from './edge/kept-file.js';
 import { Engine } from './estimates/engine.js';
 import { guide } from './guide/guide.js';
 import { openApiDocument } from './openapi-document.js';
 
 /** The guide at /docs, the document at /openapi.json and its page at /docs/api; made on the first request for each. */
 export function serveDocs(app: NestExpressApplication): void {
+  let made: OpenAPIObject | undefined;
+  app.use(reference(() => (made ??= openApiDocument(app))));
   app.use(
     '/docs',
     guide(() => app.get(Engine).example()),
   );
-  let made: OpenAPIObject | undefined;
-  SwaggerModule.setup('docs/api', app, () => (made ??= openApiDocument(app)), {
-    jsonDocumentUrl: 'openapi.json',
-    raw: ['json'],
-    customSiteTitle: 'Kingplank API',
-    customCss: accessibleColours,
-    swaggerOptions: {
-      persistAuthorization: true,
-      filter: true,
-      docExpansion: 'none',
-      defaultModelsExpandDepth: -1,
-      tryItOutEnabled: true,
-      displayRequestDuration: true,
-    },
-  });
 }
 
-/** Swagger UI's own greys and tints are too faint to read for many; these pass WCAG contrast at AA. */
-const accessibleColours = `
-.swagger-ui .opblock .opblock-summary-method { color: #fff; text-shadow: none; }
-.swagger-ui .opblock.opblock-get .opblock-summary-method { background: #1f5e99; }
-.swagger-ui .opblock.opblock-post .opblock-summary-method { background: #1d6b47; }
-.swagger-ui .opblock.opblock-patch .opblock-summary-method { background: #1b6a64; }
-.swagger-ui .opblock.opblock-put .opblock-summary-method { background: #8a4b08; }
-.swagger-ui .opblock.opblock-delete .opblock-summary-method { background: #a32020; }
-.swagger-ui .topbar { display: none; }
-.swagger-ui, .swagger-ui .info a, .swagger-ui .parameter__type, .swagger-ui .parameter__in, .swagger-ui .prop-format { color: #1b2330; }
-.swagger-ui .btn.authorize { color: #1d6b47; border-color: #1d6b47; }
-.swagger-ui .btn.authorize svg { fill: #1d6b47; }
-.swagger-ui .info .title small, .swagger-ui .info .title small.version-stamp { background: #47535f; }
-`;
+const JSON_TYPE = 'application/json; charset=utf-8';
+const SCRIPT_TYPE = 'text/javascript; charset=utf-8';
+const STYLE_TYPE = 'text/css; charset=utf-8';
+
+const library = path.dirname(createRequire(import.meta.url).resolve('swagger-ui-dist/package.json'));
+const ofLibrary = (name: string): Buffer => readFileSync(path.join(library, name));
+
+type Documented = () => OpenAPIObject;
+
+/** What is served, by the path it is asked for under. */
+const files: Readonly<Record<string, (document: Documented) => KeptFile>> = {
+  '/openapi.json': (document) => keptFile(JSON.stringify(document()), JSON_TYPE),
+  '/docs/api': () => keptFile(pageOf(), 'text/html; charset=utf-8'),
+  '/docs/api/page.js': (document) => keptFile(scriptOf(document()), SCRIPT_TYPE),
+  '/docs/api/page.css': () => keptFile(looks, STYLE_TYPE),
+  '/docs/api/swagger-ui.css': () => keptFile(ofLibrary('swagger-ui.css'), STYLE_TYPE),
+  '/docs/api/swagger-ui-bundle.js': () => keptFile(ofLibrary('swagger-ui-bundle.js'), SCRIPT_TYPE),
+  '/docs/api/favicon-32x32.png': () => keptFile(ofLibrary('favicon-32x32.png'), 'image/png'),
+};
+
+function reference(document: Documented): RequestHandler {
+  const made = new Map<string, KeptFile>();
+  return (request, response, next) => {
+    const at = request.path.replace(/\/$/, '');
+    const isRead = request.method === 'GET' || request.method === 'HEAD';
+    const file = isRead ? (made.get(at) ?? fileAt(at, document)) : undefined;
+    if (file === undefined) {
+      next();
+      return;
+    }
+    made.set(at, file);
+    sendKept(file, request, response);
+  };
+}
+
+function fileAt(at: string, document: Documented): KeptFile | undefined {
+  if (Object.hasOwn(files, at)) return files[at](document);
+  if (!at.startsWith(OPERATIONS)) return undefined;
+  const one = documentWithOne(document(), at.slice(OPERATIONS.length).replace(/\.json$/, ''));
+  return one === undefined ? undefined : keptFile(JSON.stringify(one), JSON_TYPE);
+}

@@ -9,6 +9,7 @@ import { Readiness } from './edge/readiness.js';
 import { crossOrigin, edge } from './edge/every-answer.js';
 import { StrictAdapter } from './edge/http-server.js';
 import { Log } from './edge/log.js';
+import { packed } from './edge/packed.js';
 import { serveDesk } from './desk.js';
 import { serveDocs } from './docs.js';
 import { DeliveryWorker } from './events/delivery-worker.js';
@@ -46,6 +47,7 @@ export async function assemble(
   app.set('query parser', 'simple');
   app.use(edge(log, app.get(Metrics), configuration));
   app.use(crossOrigin(configuration));
+  app.use(packed);
   serveDocs(app);
   serveDesk(app, log);
   return app;
