@@ -45,6 +45,10 @@ const findingWords = {
     severity: 'warn',
     text: 'Openings {opening} and {other} leave a bridge of {bridgeMm} mm between them, less than the {neededMm} mm that both tapers need, and cannot be made one.',
   },
+  'openings-not-proven': {
+    severity: 'note',
+    text: 'So many openings could be joined that not every pair was tried: the best found is planned, {openings} in all, and other joinings may cost less.',
+  },
   'fitting-on-cut': {
     severity: 'warn',
     text: 'The cut of opening {opening} passes under the base of {name}; take the fitting off before marking, and give it a dense insert across the joint.',

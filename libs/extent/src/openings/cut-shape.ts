@@ -23,10 +23,9 @@ import {
   type Ring,
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
-import { quarterApart, type Ground } from './ground.js';
+import { quarterApart, type CutRules, type Ground } from './ground.js';
 import { withFewerCorners } from './fewer-corners.js';
 import { reachUnder } from './reach.js';
-import type { Rules } from './rules.js';
 import { hasShortEdge, withSawableEdges } from './saw-edges.js';
 
 /** A cut line with straight sides, before and after its corners are rounded. */
@@ -110,7 +109,7 @@ function straightCover(
   form: CutShape['form'],
   ring: Ring,
   toleranceMm: number,
-  rules: Rules,
+  rules: CutRules,
 ): readonly Form[] {
   const straight = offset(regionOf(simplifyRing(ring, toleranceMm)), toleranceMm, 'miter');
   const cover = straight.flatMap(({ outer, holes }) => regionOf(withFewerCorners(outer, rules), holes));
@@ -190,7 +189,7 @@ function tidied(region: Region, permitted: Region): Region {
   return isTheSame || areaMm2(difference(tidy, permitted)) < 1 ? tidy : region;
 }
 
-export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): CutShape {
+export function shapeOf(form: CutShape['form'], sharp: Region, rules: CutRules): CutShape {
   const region = rounded(sharp, cornerRadii(rules));
   const corners = ringsOf(sharp).reduce((count, ring) => count + ring.length, 0);
   const [lengthMm, area] = [perimeterMm(region), areaMm2(region)];
@@ -205,7 +204,7 @@ export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): Cu
 }
 
 /** A corner of skin that stays is rounded no wider than the flange, or the cut would come nearer to an edge than that. */
-export const cornerRadii = ({ cornerRadiusMm, flangeMm }: Rules): CornerRadii => ({
+export const cornerRadii = ({ cornerRadiusMm, flangeMm }: CutRules): CornerRadii => ({
   outwardMm: cornerRadiusMm,
   inwardMm: Math.min(cornerRadiusMm, flangeMm),
 });
@@ -226,7 +225,7 @@ interface CutSize {
 }
 
 /** Labour that depends on where the cut runs: by metre, by area, by corner and by opening. */
-export const hoursOf = ({ lengthMm, areaMm2: area, corners, openings }: CutSize, rules: Rules): number =>
+export const hoursOf = ({ lengthMm, areaMm2: area, corners, openings }: CutSize, rules: CutRules): number =>
   rules.cutHPerM * mFromMm(mm(lengthMm)) +
   rules.openedHPerM2 * m2FromMm2(mm2(area)) +
   rules.cornerH * corners +

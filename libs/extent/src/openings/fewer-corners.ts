@@ -1,6 +1,6 @@
 import { distance, lineCrossing, type Point, type Ring } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
-import type { Rules } from './rules.js';
+import type { CutRules } from './ground.js';
 
 /** More corners than these are not marked out on a deck, whatever the skin between them costs. */
 const MOST_CORNERS = 12;
@@ -13,7 +13,7 @@ const FARTHEST_MEETING_MM = 250;
  * beside one are carried on until they meet, the cheapest first, as long as the corner costs more than the sound deck that is
  * opened in its stead, or more corners are left than anybody marks out. The ring runs counter-clockwise.
  */
-export function withFewerCorners(ring: Ring, rules: Rules): Ring {
+export function withFewerCorners(ring: Ring, rules: CutRules): Ring {
   let current = ring;
   while (current.length > 4) {
     const best = cheapestLoss(current, rules);
@@ -28,7 +28,7 @@ interface Loss {
   readonly hours: number;
 }
 
-function cheapestLoss(ring: Ring, rules: Rules): Loss | undefined {
+function cheapestLoss(ring: Ring, rules: CutRules): Loss | undefined {
   let best: Loss | undefined;
   for (const index of ring.keys())
     for (const loss of [cornerLeftOut(ring, index, rules), edgeLeftOut(ring, index, rules)])
@@ -42,7 +42,7 @@ const cornerAt = (ring: Ring, index: number): Point => ring[(index + ring.length
 const turn = (a: Point, b: Point, c: Point): number =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
-function cornerLeftOut(ring: Ring, index: number, rules: Rules): Loss | undefined {
+function cornerLeftOut(ring: Ring, index: number, rules: CutRules): Loss | undefined {
   const [before, here, after] = [-1, 0, 1].map((step) => cornerAt(ring, index + step));
   const doubleMm2 = turn(before, after, here);
   const rest = ring.filter((_, at) => at !== index);
@@ -52,7 +52,7 @@ function cornerLeftOut(ring: Ring, index: number, rules: Rules): Loss | undefine
 }
 
 /** Without the edge from a corner to the next one, both of which point outwards. */
-function edgeLeftOut(ring: Ring, index: number, rules: Rules): Loss | undefined {
+function edgeLeftOut(ring: Ring, index: number, rules: CutRules): Loss | undefined {
   const [before, from, to, after] = [-1, 0, 1, 2].map((step) => cornerAt(ring, index + step));
   const meeting = lineCrossing(before, from, to, after);
   if (meeting === undefined || turn(before, from, to) <= 0 || turn(from, to, after) <= 0) return undefined;
@@ -79,5 +79,5 @@ const holdsAny = ([a, b, c]: readonly Point[], ring: Ring): boolean =>
       turn(c, a, corner) >= 0,
   );
 
-const hoursFor = (addedMm2: number, addedMm: number, rules: Rules): number =>
+const hoursFor = (addedMm2: number, addedMm: number, rules: CutRules): number =>
   rules.openedHPerM2 * m2FromMm2(mm2(addedMm2)) + rules.cutHPerM * mFromMm(mm(addedMm)) - rules.cornerH;

@@ -11,6 +11,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
+import type { DesignWork } from './design-work.js';
 import type { Rules } from './rules.js';
 import type { SupportShape } from './request.js';
 
@@ -23,32 +24,44 @@ export interface DeckUnderCut {
   readonly taperWidthMm: number;
 }
 
+/** What of the rules decides where a cut runs; openings are designed once for all requests that agree in it. */
+export type CutRules = Pick<
+  Rules,
+  | 'cutMarginMm'
+  | 'flangeMm'
+  | 'cornerRadiusMm'
+  | 'supportClearanceMm'
+  | 'undercutReachMm'
+  | 'cutHPerM'
+  | 'openedHPerM2'
+  | 'openingH'
+  | 'cornerH'
+>;
+
 /** The part of a deck that may be cut, as openings are designed on it. */
-export interface Ground extends DeckUnderCut {
+export interface Ground {
+  readonly panel: Region;
+  readonly insetMm: number;
+  readonly supports: readonly SupportShape[];
+  readonly rules: CutRules;
+  /** Skin that stays between two cuts is at least as wide. */
+  readonly neededBridgeMm: number;
   /** Far enough from every edge and hole; with few corners, so that cuts along it are straight lines. */
   readonly permitted: Region;
   /** Directions of the panel's longest edges, rad in [0, pi/2): cuts are laid along them. */
   readonly directions: readonly number[];
+  /** What looking for better openings has taken and may take. */
+  readonly work: DesignWork;
 }
 
 /** How far a straight cut may stray from a curved edge's parallel, inwards. */
 const STRAIGHTEN_MM = 8;
 
-export function groundOf(
-  panel: Region,
-  supports: readonly SupportShape[],
-  rules: Rules,
-  sizes: { readonly insetMm: number; readonly taperWidthMm: number },
-): Ground {
-  return {
-    panel,
-    rules,
-    ...sizes,
-    permitted: straightened(offset(panel, -sizes.insetMm, 'miter')),
-    supports,
-    directions: edgeDirections(panel),
-  };
-}
+export const groundOf = (site: Omit<Ground, 'permitted' | 'directions'>): Ground => ({
+  ...site,
+  permitted: straightened(offset(site.panel, -site.insetMm, 'miter')),
+  directions: edgeDirections(site.panel),
+});
 
 /** Fewer corners, and nowhere outside the region it replaces. */
 function straightened(region: Region): Region {

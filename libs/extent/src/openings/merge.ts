@@ -14,6 +14,7 @@ import {
   type Ring,
 } from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
+import { isSpent, spend } from './design-work.js';
 import type { DeckUnderCut, Ground } from './ground.js';
 import { clearOfSupports } from './supports.js';
 
@@ -44,7 +45,7 @@ export interface Join {
 /** A strip of skin narrower than this between two cuts is not worth keeping, whatever the taper. */
 const LEAST_BRIDGE_MM = 100;
 
-export const neededBridgeMm = ({ taperWidthMm }: DeckUnderCut): number =>
+export const neededBridgeMm = ({ taperWidthMm }: Pick<DeckUnderCut, 'taperWidthMm'>): number =>
   Math.max(LEAST_BRIDGE_MM, 2 * taperWidthMm);
 
 /** One group for the target and the bad core in it; nothing where the ground has no room for an opening. */
@@ -55,16 +56,63 @@ export function groupFor(target: Region, seeds: Region, ground: Ground): Opening
     : { seeds, target, shape: clearOfSupports(shape, seeds, ground), joins: [] };
 }
 
-/** Joins neighbours, the most saving first, while one opening costs less than two or the skin between is too narrow. */
+/**
+ * Joins neighbours, the most saving first, while one opening costs less than two or the skin between is too narrow. Where the
+ * work is spent before all pairs were tried, what must be one is made one at once, and nothing else is joined any more.
+ */
 export function joined(groups: readonly OpeningGroup[], ground: Ground): readonly OpeningGroup[] {
   const tried = new Map<OpeningGroup, Map<OpeningGroup, Joining | undefined>>();
   let current = groups;
   for (let left = groups.length; left > 1; left -= 1) {
     const best = bestJoining(current, ground, tried);
+    if (isSpent(ground.work)) return joinedAtOnce(current, ground);
     if (best === undefined) return current;
     current = [...current.filter((group) => group !== best.one && group !== best.other), best.together];
   }
   return current;
+}
+
+/** One opening for all that overlap or leave a bridge too narrow between them, designed once for each such cluster. */
+const joinedAtOnce = (groups: readonly OpeningGroup[], ground: Ground): readonly OpeningGroup[] =>
+  clustersOf(groups, ground.neededBridgeMm).flatMap((cluster) => {
+    if (cluster.length === 1) return cluster;
+    const target = union(...cluster.map((group) => group.target));
+    const seeds = union(...cluster.map((group) => group.seeds));
+    const together = groupFor(target, seeds, ground);
+    return together === undefined ? cluster : [{ ...together, joins: joinsOf(cluster, together, ground) }];
+  });
+
+/** The joins so far, and the last one of all. */
+function joinsOf(
+  cluster: readonly OpeningGroup[],
+  { shape }: OpeningGroup,
+  { neededBridgeMm: needed }: Ground,
+): readonly Join[] {
+  const [first, ...rest] = cluster;
+  const bridgeMm = Math.min(...rest.map((group) => gapBetween(first.shape.region, group.shape.region)));
+  const last: Join = {
+    why: bridgeMm === 0 ? 'overlap' : 'bridge-too-narrow',
+    hoursTogether: shape.hours,
+    hoursApart: cluster.reduce((sum, group) => sum + group.shape.hours, 0),
+    bridgeMm,
+    neededBridgeMm: needed,
+  };
+  return [...cluster.flatMap(({ joins }) => joins), last];
+}
+
+function clustersOf(groups: readonly OpeningGroup[], neededMm: number): readonly (readonly OpeningGroup[])[] {
+  let clusters: readonly (readonly OpeningGroup[])[] = [];
+  for (const group of groups) {
+    const isNear = (cluster: readonly OpeningGroup[]): boolean =>
+      cluster.some(
+        ({ shape: { region } }) =>
+          gapOfBoxes(region, group.shape.region) < neededMm &&
+          gapBetween(region, group.shape.region) < neededMm,
+      );
+    const near = clusters.filter(isNear);
+    clusters = [...clusters.filter((cluster) => !near.includes(cluster)), [...near.flat(), group]];
+  }
+  return clusters;
 }
 
 interface Joining {
@@ -99,14 +147,17 @@ const isBetter = (next: Joining, best: Joining): boolean =>
   next.isForced === best.isForced ? next.savingH > best.savingH : next.isForced;
 
 function joining(one: OpeningGroup, other: OpeningGroup, ground: Ground): Joining | undefined {
-  const needed = neededBridgeMm(ground);
+  const needed = ground.neededBridgeMm;
   const hoursApart = one.shape.hours + other.shape.hours;
   const isNear = gapOfBoxes(one.shape.region, other.shape.region) < needed;
   if (!isNear && !canPay(one, other, hoursApart, ground)) return undefined;
   const bridgeMm = gapBetween(one.shape.region, other.shape.region);
   const isForced = bridgeMm < needed;
   if (isNear && !isForced && !canPay(one, other, hoursApart, ground)) return undefined;
-  const group = groupFor(together(one.target, other.target), together(one.seeds, other.seeds), ground);
+  if (isSpent(ground.work)) return undefined;
+  const [target, seeds] = [together(one.target, other.target), together(one.seeds, other.seeds)];
+  spend(ground.work, cornersOf(target) + cornersOf(seeds) + cornersOf(ground.permitted));
+  const group = groupFor(target, seeds, ground);
   if (group === undefined || group.shape.sharp.length > 1) return undefined;
   const savingH = hoursApart - group.shape.hours;
   if (!isForced && savingH <= 0) return undefined;
@@ -151,6 +202,8 @@ function canPay(
     hoursApart * GUESS_SLACK
   );
 }
+
+const cornersOf = (region: Region): number => ringsOf(region).reduce((sum, ring) => sum + ring.length, 0);
 
 /** Regions whose boxes stand apart need no clipping. */
 const together = (one: Region, other: Region): Region =>

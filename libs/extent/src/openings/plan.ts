@@ -15,6 +15,7 @@ import { derived, assumptionsOf, assumed, type Figure } from '#lib/provenance';
 import { m, m2, m2FromMm2, mFromMm, mm, mm2, fraction } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
 import { cornerRadii, shapeOf, type CutShape } from './cut-shape.js';
+import { isSpent } from './design-work.js';
 import { depthOf, taperFigure, type CutDepth } from './depth.js';
 import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
 import type { DeckUnderCut } from './ground.js';
@@ -160,6 +161,7 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
     ...depth.findings,
     ...read.findings,
     ...unopenedFindings(layout, read),
+    ...(isSpent(layout.work) ? [finding('openings-not-proven', { openings: openings.length })] : []),
     ...judged.flatMap((one) => shapeFindings(one, layout.deck)),
     ...bridgeFindings(judged, layout.deck),
     ...fittings.findings,

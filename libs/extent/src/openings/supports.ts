@@ -71,7 +71,7 @@ export const supportsUnder = (
 function cutAlong(
   shape: CutShape,
   support: SupportShape,
-  { rules }: DeckUnderCut,
+  { rules }: Pick<Ground, 'rules'>,
 ): CutAlongSupport | undefined {
   const frame = frameOf(support);
   const runs = ringsOf(shape.sharp)
