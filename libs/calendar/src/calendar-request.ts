@@ -156,7 +156,7 @@ export const cyclesQuestions = {
     otherwise: usualCycles(2),
   }),
   topcoat: ask({
-    meaning: 'coats of paint',
+    meaning: 'coats of paint or gelcoat',
     ...cycles,
     otherwise: usualCycles(2),
   }),

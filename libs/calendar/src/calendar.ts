@@ -320,11 +320,12 @@ const milestoneTasks: readonly {
   {
     task: 'check-before-paint',
     code: 'checked',
-    title: 'Sounded and hose-tested, before paint',
+    title: 'Sounded and hose-tested, before the finish',
     point: 'endAt',
   },
   { task: 'prime', code: 'primed', title: 'Primed', point: 'readyAt' },
   { task: 'topcoat', code: 'painted', title: 'Painted', point: 'readyAt' },
+  { task: 'buff-gelcoat', code: 'gelcoated', title: 'Gelcoat buffed', point: 'endAt' },
   { task: 'final-check', code: 'leak-tested', title: 'Leak-tested', point: 'endAt' },
 ];
 
@@ -428,11 +429,11 @@ const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[]
         },
       ]
     : []),
-  ...(request.coating === undefined && request.flags.finish === 'painted'
+  ...(request.coating === undefined && request.flags.finish !== 'none'
     ? [
         {
           at: '/coating',
-          meaning: 'limits of the paint',
+          meaning: 'limits of the finish',
           value: 'no rain',
           because: 'no coating was named, so its own temperature and humidity are not watched',
           source: 'COMMON-PRACTICE',

@@ -193,6 +193,7 @@ const repeated: Readonly<Record<string, (of: (cycle: Cycle) => number) => number
   'fair': (of) => of('fair'),
   'prime': (of) => of('prime'),
   'topcoat': (of) => of('topcoat'),
+  'gelcoat': (of) => of('topcoat'),
 };
 
 /** A cycle for each coat, one after the other; the last carries the operation's code, so that successors find it. */

@@ -156,6 +156,10 @@ export type UsageDriver =
   | 'fitting'
   | 'labour-h'
   | 'mixed-l'
+  /** Of polyester or vinylester. */
+  | 'styrenated-l'
+  /** Finished in gelcoat. */
+  | 'gelcoat-m2'
   | 'bag-perimeter-m'
   | 'person'
   | 'prop'

@@ -10,6 +10,21 @@ const hardenerOf = ({ resin, hardener }: CautionContext): Hardener | undefined =
 const isEpoxy = ({ resin }: CautionContext): boolean => resin?.chemistry === 'epoxy';
 const isStyrenated = ({ resin }: CautionContext): boolean =>
   resin !== undefined && resin.chemistry !== 'epoxy';
+const gelcoats = ({ coatings }: CautionContext) => coatings.filter(({ coating }) => coating === 'gelcoat');
+/** Resin and gelcoat that cure by styrene, started with ketone peroxide. */
+const styrenated = (context: CautionContext) => [
+  ...(context.resin !== undefined && isStyrenated(context) ? [context.resin] : []),
+  ...gelcoats(context),
+];
+const startedWithPeroxide = (
+  context: CautionContext,
+  said: (names: string) => string,
+): string | undefined => {
+  const materials = styrenated(context);
+  return materials.length === 0 ? undefined : said(materials.map(({ name }) => name).join(' and '));
+};
+/** Of ketone peroxide in its usual solution. Source: [FROM-MEMORY]. */
+const peroxideHazards = ['H242', 'H302', 'H314', 'H332'];
 const isocyanates = ({ coatings }: CautionContext) => coatings.filter(({ isIsocyanate }) => isIsocyanate);
 const isPaintOld = ({ yearBuilt }: CautionContext): boolean => !isKnown(yearBuilt) || yearBuilt <= LEAD_UNTIL;
 const age = ({ yearBuilt }: CautionContext): string =>
@@ -56,11 +71,10 @@ export const healthRules: readonly CautionRule[] = [
     harm: 86,
     source: 'GHS',
     decides: "the maker's safety data sheet",
-    when: (context) =>
-      isStyrenated(context) ? `the resin is ${context.resin?.name}, started with ketone peroxide` : undefined,
-    text: 'Ketone peroxide blinds: goggles on before the bottle is opened, water for the eyes within reach. Never bring it together with accelerator, metal dust or rags; keep it cool and apart.',
+    when: (context) => startedWithPeroxide(context, (names) => `${names}, started with ketone peroxide`),
+    text: 'Ketone peroxide blinds: goggles on before the bottle is opened, water for the eyes within reach. Never bring it together with accelerator, metal dust or rags; keep it cool and apart. Rags and left-over gelcoat or resin heat and catch fire in a bin: out in the open, wet, until they are cold.',
     protection: ['goggles', 'gloves', 'eye wash within reach'],
-    hazards: (context) => hardenerOf(context)?.hazards ?? [],
+    hazards: (context) => (isStyrenated(context) ? (hardenerOf(context)?.hazards ?? []) : peroxideHazards),
   },
   {
     code: 'styrene',
@@ -70,12 +84,14 @@ export const healthRules: readonly CautionRule[] = [
     source: 'NIOSH-POCKET-GUIDE',
     decides: 'local exposure limits',
     when: (context) =>
-      isStyrenated(context)
-        ? `${context.resin?.name}${context.flags.access === 'from-below' || context.flags.shelter !== 'open' ? ', in an enclosed place' : ''}`
-        : undefined,
+      startedWithPeroxide(
+        context,
+        (names) =>
+          `${names}${context.flags.access === 'from-below' || context.flags.shelter !== 'open' ? ', in an enclosed place' : ''}${context.application === 'brush-and-roller' || gelcoats(context).length === 0 ? '' : ', sprayed'}`,
+      ),
     text: 'Styrene vapour is heavy, stuns and burns. One body recommends at most 50 ppm over a day and 100 for a short time: blow fresh air in low and draw foul air out, watch each other below deck, nothing that sparks.',
     protection: ['organic-vapour filters or supplied air', 'forced ventilation', 'gloves'],
-    hazards: ({ resin }) => resin?.hazards ?? [],
+    hazards: (context) => styrenated(context).flatMap(({ hazards = [] }) => hazards),
   },
   {
     code: 'lead-paint',

@@ -172,7 +172,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 45,
     source: 'AMPP-41205-190',
     when: (context) =>
-      isEpoxy(context) && context.flags.finish === 'painted'
+      isEpoxy(context) && context.flags.finish !== 'none'
         ? `epoxy is coated over${context.relativeHumidityPercent > 70 ? `, in air of ${context.relativeHumidityPercent} %` : ''}`
         : undefined,
     text: 'Cool, damp air leaves a waxy blush on epoxy: wash with water and a pad, dry, then abrade at 80 to 100 grit before anything is bonded or painted on it.',
@@ -186,6 +186,18 @@ export const workRules: readonly CautionRule[] = [
     when: (context) =>
       isEpoxy(context) && context.flags.finish === 'painted' ? 'paint follows epoxy' : undefined,
     text: "A two-part epoxy primer goes over epoxy the next day; paint with solvent and no such primer waits five to seven days at 21 degC, longer when it is colder. Each coat within the maker's window, or sanded.",
+  },
+  {
+    code: 'gelcoat-on-epoxy',
+    severity: 'warning',
+    kind: 'work',
+    harm: 51,
+    source: 'MAKER-EPOXY-FINISH',
+    when: (context) =>
+      isEpoxy(context) && context.flags.finish === 'gelcoat-over-epoxy'
+        ? `gelcoat goes over ${context.resin?.name}`
+        : undefined,
+    text: 'Gelcoat cures badly and holds poorly on epoxy that is not through: about two weeks at room temperature, blush washed off, 80 grit, and a palm-sized trial first, pulled at after a day. What stays soft or peels comes off, and the deck is painted over epoxy primer instead.',
   },
   {
     code: 'one-part-on-epoxy',

@@ -116,6 +116,7 @@ const records = {
       readings: [{ kind: 'plug', at: [1475, 675], condition: 'debonded-dry', moisturePercent: 9 }],
     },
   },
+  gelcoated: { ...known, method: { finishIn: 'gelcoat' } },
   narrow: {
     ...unread,
     panel: { ...unread.panel, outline: box(0, 0, 2000, 100) },
@@ -195,6 +196,7 @@ const proofs: Readonly<Record<string, readonly [calls: Name, says: RegExp, silen
   'cold-cure': ['frozen', /nights of -4 degC, below the 10 degC/, 'known'],
   'blush': ['known', /epoxy is coated over/, 'polyester'],
   'paint-too-soon': ['known', /paint follows epoxy/, 'polyester'],
+  'gelcoat-on-epoxy': ['gelcoated', /gelcoat goes over/, 'known'],
   'one-part-on-epoxy': ['narrow', /straight on epoxy/, 'known'],
   'open-deck': ['known', /m2 stand open/, 'below'],
   'cut-too-deep': ['known', /from above/, 'below'],

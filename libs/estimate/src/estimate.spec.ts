@@ -318,7 +318,9 @@ describe('the new skin', () => {
       }),
     );
     expect([verdict, chosen.rank, cheaper.rank]).toEqual(['restored', 2, 1]);
-    expect(cheaper.reason).toMatch(/^cheaper by \d+\.\d\d per m2; leaves the panel short in shear in the core/);
+    expect(cheaper.reason).toMatch(
+      /^cheaper by \d+\.\d\d per m2; leaves the panel short in shear in the core/,
+    );
   });
 
   test('fails no limit of its own where the deck as built failed it more, and brings its glass to the check of dry fibre', () => {

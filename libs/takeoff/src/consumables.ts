@@ -36,6 +36,8 @@ export const driverUnits: Readonly<Record<UsageDriver, string>> = {
   'fitting': 'each',
   'labour-h': 'h',
   'mixed-l': 'l',
+  'styrenated-l': 'l',
+  'gelcoat-m2': 'm2',
   'bag-perimeter-m': 'm',
   'person': 'each',
   'prop': 'each',

@@ -52,6 +52,7 @@ export const driverAmountsQuestions = {
   }),
   'covering-m2': ask({ ...amount, meaning: 'covering bonded to the deck that comes off' }),
   'nonskid-m2': ask({ ...amount, meaning: 'area of non-skid' }),
+  'buffed-m2': ask({ ...amount, meaning: 'gelcoat that is wet-sanded and buffed' }),
   'hole': ask({ ...amount, meaning: 'holes through the deck' }),
   'fitting-off-h': ask({
     ...amount,
@@ -132,7 +133,10 @@ export const operationFlagsQuestions = {
   below: askWhich({ meaning: 'what lies below the deck', choices: ['open', 'lined', 'none'] }),
   skill: askWhich({ meaning: 'who does the work', choices: ['professional', 'owner'] }),
   props: askWhich({ meaning: 'whether props are needed', choices: ['needed', 'not-needed'] }),
-  finish: askWhich({ meaning: 'finish of the deck', choices: ['painted', 'none'] }),
+  finish: askWhich({
+    meaning: 'finish of the deck',
+    choices: ['painted', 'gelcoat', 'gelcoat-over-epoxy', 'none'],
+  }),
   nonskid: askWhich({ meaning: 'whether there is non-skid', choices: ['yes', 'no'] }),
   berth: askWhich({ meaning: 'where the boat lies', choices: ['ashore', 'afloat'] }),
   panel: askWhich({ meaning: 'whether the panel is cambered', choices: ['flat', 'cambered'] }),
@@ -177,6 +181,7 @@ export type Consumes =
   | 'fabric'
   | 'primer'
   | 'topcoat'
+  | 'gelcoat'
   | 'nonskid'
   | 'fairing'
   | 'abrasive'

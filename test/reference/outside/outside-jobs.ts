@@ -516,7 +516,13 @@ const structures: readonly OutsideJob[] = [
       core: { thicknessMm: 12.7, coreType: 'marine-plywood' },
       zones: [{ id: 'step', outline: rectangle(152, 152, 374, 274), condition: 'wet-bonded' }],
       evidence: 'opened-and-measured',
-      method: { skin: 'relay', finish: 'patch', cutMarginMm: 0 },
+      method: {
+        skin: 'relay',
+        finish: 'patch',
+        cutMarginMm: 0,
+        finishIn: 'gelcoat',
+        resin: 'resin-polyester-laminating',
+      },
       conditions: { shelter: 'shed' },
       crew: { skill: 'professional', people: 1 },
       pricing: inDollars,
@@ -555,9 +561,14 @@ const structures: readonly OutsideJob[] = [
       },
       days: { low: 5, high: 5, covers: 'three days of drying, glass, colour' },
     },
-    supposed: ['skins of 3 mm and 2 mm, core of 12.7 mm', 'work under a roof', 'the year by context'],
+    supposed: [
+      'skins of 3 mm and 2 mm, core of 12.7 mm',
+      'work under a roof',
+      'the year by context',
+      'glassed in polyester and matched in gelcoat: the source names neither, and over epoxy gelcoat does not go on within five days',
+    ],
     explained: [
-      'The lowest price in print: an independent who came by for five short visits. Ours sets up for seven, in a chain of two fairing coats, primer and two topcoats where he matched the colour in one, and counts days on which nobody comes.',
+      'The lowest price in print: an independent who came by for five short visits. Ours maps, isolates, props and checks, takes an hour to get ready for the finish, and pays the yard for the environment and the current.',
     ],
   },
   {

@@ -17,6 +17,7 @@ export const contradictionsIn = (record: DefectRecord): readonly Problem[] => [
   ...edgeFaults(record.panel),
   ...strayEdges(record.panel),
   ...methodFaults(record.method),
+  ...finishFaults(record.method),
   ...placeFaults(record),
 ];
 
@@ -116,6 +117,17 @@ function edgeFaults({ outline, coreEndsMm }: PanelRecord): readonly Problem[] {
       : []),
   ];
 }
+
+/** Paint over new gelcoat is another finish than gelcoat. */
+const finishFaults = (method: MethodChoice | undefined): readonly Problem[] =>
+  method?.finishIn === 'gelcoat' && method.topcoat !== undefined
+    ? [
+        problem('contradiction', '/method/topcoat', {
+          other: '/method/finishIn',
+          why: 'a deck that is finished in gelcoat takes no topcoat',
+        }),
+      ]
+    : [];
 
 /** A rung that is named, and an access or a skin that is not its own. */
 function methodFaults(method: MethodChoice | undefined): readonly Problem[] {

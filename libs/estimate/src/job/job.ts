@@ -240,9 +240,23 @@ function statedResin(record: DefectRecord, catalogue: Catalogue): Outcome<ResinS
   });
 }
 
-/** The one that the record names, else the first. */
+/** The one that the record names, else the first; none over gelcoat, which the catalogue must have. */
 function topcoatFor({ method }: DefectRecord, catalogue: Catalogue): Outcome<Coating | undefined> {
-  const topcoats = materialsOf(catalogue, 'coating').filter(({ coating }) => coating === 'topcoat');
+  const coatings = materialsOf(catalogue, 'coating');
+  if (method?.finishIn === 'gelcoat')
+    return mapValue(
+      known(
+        coatings.find(({ coating }) => coating === 'gelcoat'),
+        {
+          at: '/method/finishIn',
+          value: 'gelcoat',
+          kind: 'coating of this kind',
+          known: [...new Set(coatings.map(({ coating }) => coating))],
+        },
+      ),
+      () => undefined,
+    );
+  const topcoats = coatings.filter(({ coating }) => coating === 'topcoat');
   const asked = method?.topcoat;
   if (asked === undefined) return success(topcoats.at(0));
   return known(

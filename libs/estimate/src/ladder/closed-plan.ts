@@ -15,7 +15,7 @@ import {
 } from '../stages/labour-drivers.js';
 import { cardsFor, fittingFigures, pottingSteps, type FittingFigures, type FittingOff } from './hardware.js';
 import { leakWork, type LeakWork } from './leak-work.js';
-import { isLaidAgain } from '../stages/coatings.js';
+import { finishFlag, isLaidAgain } from '../stages/coatings.js';
 import { overlaySteps } from '../stages/overlay-needs.js';
 import { overlayBesides } from './besides.js';
 import { area, areaM2Of, counted, framesIn, placeWork, taking, type PlaceWork } from './place-work.js';
@@ -146,7 +146,7 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
     props: 'not-needed',
     panel: 'flat',
     access: 'from-above',
-    finish: bareFinishArea(job).value > 0 ? 'painted' : 'none',
+    finish: bareFinishArea(job).value > 0 ? finishFlag(job) : 'none',
     nonskid: 'no',
   };
 }

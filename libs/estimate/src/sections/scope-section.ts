@@ -3,7 +3,7 @@ import type { OpeningPlan, PlannedOpening } from '#lib/extent';
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { FittingScope, Opening, Scope } from '../document/estimate-document.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
-import { isPainted } from '../stages/coatings.js';
+import { isFinished, isGelcoated } from '../stages/coatings.js';
 import { measuredFindings } from '../job/measured.js';
 import type { Job } from '../job/job.js';
 import type { OpenedScope } from '../stages/three-areas.js';
@@ -76,6 +76,7 @@ const methodOf = ({ answers: { method, conditions, evidence }, supplied }: Job):
     'Pressure on the bond': method.press,
     'Sound core': method.soundCore,
     'Finish': method.finish,
+    'Finished in': method.finishIn,
     'Evidence': evidence,
     'Shelter': conditions.shelter,
     'New core': supplied.core,
@@ -113,7 +114,7 @@ const isShed = (job: Job): boolean => job.answers.conditions.shelter.value === '
 /** What a reader would otherwise argue about later. */
 function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'excluded'> {
   const isLined = job.answers.panel.accessBelow.value === 'lined';
-  const hasFinish = isPainted(job);
+  const hasFinish = isFinished(job);
   return {
     included: [
       job.fill === 'solid'
@@ -122,7 +123,11 @@ function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'exclud
       ...(plan.fittings.length > 0 ? ['fittings listed: off, holes potted, re-bedded'] : []),
       ...(isLined ? ['lining below the openings out and back'] : []),
       ...overlayIn(job),
-      ...(hasFinish ? [`finish of the ${job.answers.method.finish.value.replace('-', ' ')}`] : []),
+      ...(hasFinish
+        ? [
+            `finish of the ${job.answers.method.finish.value.replace('-', ' ')}${isGelcoated(job) ? ' in gelcoat' : ''}`,
+          ]
+        : []),
       'protection of the craft, protection of people, waste',
       'yard charges listed',
       'sounding, hose test and photographs on completion',

@@ -250,7 +250,7 @@ function requestOf(context: CalendarContext): CalendarRequest {
       bedding: turns,
       laminating: sessions,
       fair: Math.round(quantities.fairingCycles.value),
-      prime: quantities.primerCoats.value,
+      ...(quantities.primerCoats.value === 0 ? {} : { prime: quantities.primerCoats.value }),
       topcoat: quantities.topcoatCoats.value,
     },
     resin: job.resin,

@@ -14,6 +14,7 @@ export function gateGroups(job: Job, hardener: string): readonly GateGroup[] {
     ({ coating }) =>
       coating === 'primer' ||
       coating === 'topcoat' ||
+      coating === 'gelcoat' ||
       (coating === 'nonskid' && job.answers.panel.surface.value.endsWith('nonskid')),
   );
   return [

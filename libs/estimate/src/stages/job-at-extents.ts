@@ -4,6 +4,7 @@ import { triangularMean, triangularVariance } from '#lib/kernel';
 import { labourFor, type OperationHours } from '#lib/work';
 import type { ResinDemand } from '#lib/resin';
 import { usedAt } from '#lib/takeoff';
+import { isGelcoated, isStyrenated } from './coatings.js';
 import type { Job } from '../job/job.js';
 import { isHardware } from './hardware-needs.js';
 import type { ScheduleWork } from './calendar-stage.js';
@@ -173,6 +174,8 @@ function consumableFactor(context: ExtentsContext, id: string, change: Change): 
       'fitting': fittingCount,
       'labour-h': labourH,
       'mixed-l': mixedL,
+      'styrenated-l': isStyrenated(context.job) ? mixedL : 0,
+      'gelcoat-m2': isGelcoated(context.job) ? quantities.finishM2.value : 0,
       'bag-perimeter-m': quantities.cutM.value,
     });
   const before = used(change.before, litres);

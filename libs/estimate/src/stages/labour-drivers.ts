@@ -7,7 +7,7 @@ import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import { usualCondition } from '../job/questions/defect.js';
 import { fittingFigures, offIn } from '../ladder/hardware.js';
-import { isPainted, isTakenOff } from './coatings.js';
+import { finishFlag, isFinished, isGelcoated, isTakenOff } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
 import { areaQuantities, type AreaQuantities } from './area-quantities.js';
 import type { CoreWork } from './core-stage.js';
@@ -141,33 +141,41 @@ export const coatsAndCycles = (
   job: Job,
   fairedM2: Figure<'m2'>,
 ): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
-  fairingCycles: assumed(
-    '1',
-    fraction(job.answers.method.finish.value === 'patch' ? patchCycles(fairedM2.value) : 4),
-    'fairing cycles',
-    {
-      at: '/method/finish',
-      because: 'three to six are seen; two on a spot, three for a patch, four for a panel',
-      cite: { source: 'FROM-MEMORY' },
-      low: 2,
-      high: 6,
-    },
-  ),
-  primerCoats: assumed('1', fraction(2), 'primer coats', {
+  fairingCycles: fairingCyclesOf(job, fairedM2),
+  primerCoats: isGelcoated(job)
+    ? none
+    : assumed('1', fraction(2), 'primer coats', {
+        at: '/method/finish',
+        because: 'two coats of high-build primer, a third over a rough surface',
+        cite: { source: 'FROM-MEMORY' },
+        low: 2,
+        high: 3,
+      }),
+  topcoatCoats: assumed('1', fraction(2), isGelcoated(job) ? 'coats of gelcoat' : 'topcoat coats', {
     at: '/method/finish',
-    because: 'two coats of high-build primer, a third over a rough surface',
-    cite: { source: 'FROM-MEMORY' },
-    low: 2,
-    high: 3,
-  }),
-  topcoatCoats: assumed('1', fraction(2), 'topcoat coats', {
-    at: '/method/finish',
-    because: 'two coats, a third over a strong change of colour',
+    because: isGelcoated(job)
+      ? 'two coats wet on wet make the 0.6 mm that is sanded flush, a third over a strong change of colour'
+      : 'two coats, a third over a strong change of colour',
     cite: { source: 'FROM-MEMORY' },
     low: 2,
     high: 3,
   }),
 });
+
+/** Gelcoat, sanded flush, takes the place of the last skim. */
+function fairingCyclesOf(job: Job, fairedM2: Figure<'m2'>): Figure<'1'> {
+  const lastSkim = isGelcoated(job) ? 1 : 0;
+  const cycles = job.answers.method.finish.value === 'patch' ? patchCycles(fairedM2.value) : 4;
+  return assumed('1', fraction(cycles - lastSkim), 'fairing cycles', {
+    at: '/method/finish',
+    because: isGelcoated(job)
+      ? 'one on a spot, two for a patch, three for a panel; the gelcoat that is sanded flush is the last of them'
+      : 'three to six are seen; two on a spot, three for a patch, four for a panel',
+    cite: { source: 'FROM-MEMORY' },
+    low: 2 - lastSkim,
+    high: 6 - lastSkim,
+  });
+}
 
 export const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
   beyond('finished smooth', finish, nonskid);
@@ -220,12 +228,12 @@ export function coveringArea(job: Job, finishM2: Figure<'m2'>): Figure<'m2'> {
 
 /** All of the panel is painted where planks come off it for good, however small the repair under them. */
 export const bareFinishArea = (job: Job): Figure<'m2'> =>
-  isTakenOff(job.record.panel.overlay) && isPainted(job)
+  isTakenOff(job.record.panel.overlay) && isFinished(job)
     ? areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job))))
     : noArea;
 
 export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
-  if (!isPainted(job)) return noArea;
+  if (!isFinished(job)) return noArea;
   const panel = m2FromMm2(mm2(panelAreaMm2(job)));
   switch (job.answers.method.finish.value) {
     case 'patch':
@@ -350,6 +358,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'old-finish-m2': quantities.oldFinishM2.value,
   'covering-m2': quantities.coveringM2.value,
   'nonskid-m2': quantities.nonskidM2.value,
+  'buffed-m2': quantities.topcoatM2.value,
   'hole': quantities.holes.value,
   'fitting-off-h': quantities.fittingOffH.value,
   'fitting-on-h': quantities.fittingOnH.value,
@@ -395,6 +404,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   'old-finish-m2': quantities.oldFinishM2,
   'covering-m2': quantities.coveringM2,
   'nonskid-m2': quantities.nonskidM2,
+  'buffed-m2': quantities.topcoatM2,
   'hole': quantities.holes,
   'fitting-off-h': quantities.fittingOffH,
   'fitting-on-h': quantities.fittingOnH,
@@ -424,7 +434,7 @@ export const circumstancesOf = (
   shelter: job.answers.conditions.shelter.value,
   below: job.answers.panel.accessBelow.value,
   skill: job.answers.crew.skill.value,
-  finish: isPainted(job) ? 'painted' : 'none',
+  finish: isFinished(job) ? finishFlag(job) : 'none',
   nonskid: job.answers.panel.surface.value.endsWith('nonskid') ? 'yes' : 'no',
   berth: job.answers.conditions.place.value === 'afloat' ? 'afloat' : 'ashore',
 });

@@ -1,5 +1,5 @@
 import type { Coating, Datum } from '#lib/catalogue';
-import { coatingsOf } from './coatings.js';
+import { coatingsOf, isGelcoated, isStyrenated } from './coatings.js';
 import { assumed, fromCatalogue, productOf, derived, sumOf, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
 import { lengthOffRoll } from '#lib/laminate';
@@ -218,6 +218,7 @@ function coatingNeeds({ job, quantities }: NeedContext): readonly NeedRequest[] 
     ...laid('fairing-compound').map((coating) => volumeNeed(coating, quantities.fairedM2, undefined)),
     ...laid('primer').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.primerCoats)),
     ...laid('topcoat').map((coating) => volumeNeed(coating, quantities.topcoatM2, quantities.topcoatCoats)),
+    ...laid('gelcoat').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.topcoatCoats)),
     ...(quantities.nonskidM2.value > 0
       ? laid('nonskid').map((coating) => volumeNeed(coating, quantities.nonskidM2, undefined))
       : []),
@@ -325,6 +326,8 @@ export const consumableDriversOf = (
   'fitting': cards.length,
   'labour-h': labourH,
   'mixed-l': mixedL,
+  'styrenated-l': isStyrenated(job) ? mixedL : 0,
+  'gelcoat-m2': isGelcoated(job) ? quantities.finishM2 : 0,
   'bag-perimeter-m': quantities.cutM,
   'person': job.answers.crew.people,
   ...pressed,
@@ -337,11 +340,16 @@ export const consumableFlagsOf = (
   ...(skin === 'inject' || skin === 'closed' ? [] : [skin]),
   ...pressFlags(pressedBy),
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
-  ...(job.answers.method.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
+  ...finishFlags(job),
   ...(job.answers.method.access.value === 'from-above' && quantities.nonskidM2.value > 0
     ? ['nonskid' as const]
     : []),
 ];
+
+const finishFlags = (job: Job): readonly JobFlag[] => {
+  if (job.answers.method.access.value === 'from-below') return ['from-below'];
+  return isGelcoated(job) ? [] : ['paint'];
+};
 
 /** Goods of the press that is planned, which need not be the one that was wished for; jacks and boards are counted by themselves. */
 const pressFlags = (pressedBy: NeedContext['pressedBy']): readonly JobFlag[] =>

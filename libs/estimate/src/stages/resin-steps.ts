@@ -2,6 +2,7 @@ import type { ResinStepRequest } from '#lib/resin';
 import type { BesideWork } from '../ladder/beside-opening.js';
 import { jointTapes } from '../ladder/joint-tapes.js';
 import { cardsFor, offIn, pottedCards, pottingSteps } from '../ladder/hardware.js';
+import { isGelcoated, isStyrenated } from './coatings.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
@@ -145,12 +146,13 @@ function closingSteps({
   ];
 }
 
-/** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */
+/** Fairing compound is a product of its own; resin is thickened for it where none is priced, or where gelcoat would not hold on it. */
 function fairingStep({ job, quantities }: ResinContext): readonly ResinStepRequest[] {
   const isSold = job.catalogue.materials.some(
     (material) => material.kind === 'coating' && material.coating === 'fairing-compound',
   );
-  return isSold || job.answers.method.access.value === 'from-below'
+  const isOfResin = !isSold || (isGelcoated(job) && isStyrenated(job));
+  return !isOfResin || job.answers.method.access.value === 'from-below'
     ? []
     : [{ step: 'fairing', areaM2: quantities.fairedM2.value }];
 }

@@ -220,7 +220,7 @@ export const bondOperations = [
     driver: 'faired-m2-cycle',
     hours: structureRate(0.5, 0.85, 1.6),
     skill: 'finisher',
-    appliesWhen: { access: ['from-above'], finish: ['painted'] },
+    appliesWhen: { access: ['from-above'], finish: ['painted', 'gelcoat', 'gelcoat-over-epoxy'] },
     after: ['close-seam', 'key-plies', 'laminate-top', 'laminate-extra-ply'],
     // The weave is filled on the day the plies are laid where they gel in time; the next day they are washed and sanded first.
     tackyOn: ['close-seam', 'laminate-top', 'laminate-extra-ply'],

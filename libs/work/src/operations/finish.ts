@@ -12,7 +12,7 @@ import {
   untilSandable,
 } from './cites.js';
 import { holdingNuts, settingAgain } from './hardware.js';
-import { defineOperation, type Wait } from '../operation.js';
+import { defineOperation, type Operation, type Wait } from '../operation.js';
 
 const overcoat = (why: string, low: number, likely: number, high: number): Wait => ({
   kind: 'elapsed',
@@ -48,6 +48,36 @@ const epoxyBeforePaint: Wait = {
     note: 'two-part epoxy primer goes over epoxy the next day; the 5 to 7 days at 21 degC that are printed stand before solvent paint without it',
   },
 };
+const epoxyBeforeGelcoat: Wait = {
+  kind: 'elapsed',
+  hoursThreePoint: threePoint(240, 336, 504),
+  isCure: true,
+  why: 'epoxy cured through before gelcoat, which stays soft where amine is left',
+  cite: {
+    source: 'MAKER-EPOXY-FINISH',
+    note: 'polyester gelcoat over epoxy after about two weeks at room temperature, sooner where it is cured warm; ten days and three weeks are judgement',
+  },
+};
+/** Gelcoat takes the next coat while it is tacky: without wax it stays so in air. */
+const tackyGelcoat: Wait = {
+  kind: 'elapsed',
+  hoursThreePoint: threePoint(0.5, 1, 2),
+  isCure: true,
+  why: 'gelcoat on tacky gelcoat',
+  cite: { source: 'FROM-MEMORY' },
+};
+const matchByColour: HoursBySize = {
+  by: 'finish-m2',
+  hand: aboutHours(0.3),
+  spot: aboutHours(0.6),
+  panel: aboutHours(1),
+  deck: aboutHours(1.5),
+};
+/** No told job separates them: held to the one quote with a gelcoat finish, which the page of outside jobs has. */
+const gelcoatRate = {
+  source: 'FROM-MEMORY',
+  note: 'unit rate of a skilled hand under cover; no published hours of a gelcoat finish were found',
+} as const;
 /** 66 to 70 h from primer to nonskid and 45 to 55 h of sanding, skimming and fairing before, on 24 to 28 m2. */
 const refinishCite = {
   source: 'JOB-DECK-LOG-2023',
@@ -77,6 +107,7 @@ const lastEpoxy = [
 const beforeRefit = [
   'check-before-paint',
   'topcoat',
+  'buff-gelcoat',
   'nonskid',
   'make-plates',
   'pot-holes',
@@ -84,11 +115,13 @@ const beforeRefit = [
   'slot-fill',
 ] as const;
 /** Also over a deck that stays closed, where planks come off it for good. */
-const painted = {
+const finished = {
   skin: ['re-bed', 'relay', 'inject', 'closed'],
   access: ['from-above'],
-  finish: ['painted'],
+  finish: ['painted', 'gelcoat', 'gelcoat-over-epoxy'],
 } as const;
+const painted = { ...finished, finish: ['painted'] } as const;
+const gelcoated = { ...finished, finish: ['gelcoat', 'gelcoat-over-epoxy'] } as const;
 
 /** Paint, fittings, interior, and the hand-over. */
 export const finishOperations = [
@@ -99,7 +132,7 @@ export const finishOperations = [
     driver: 'covering-m2',
     hours: threePoint(2, 3.3, 5.2),
     skill: 'general',
-    appliesWhen: painted,
+    appliesWhen: finished,
     after: closed,
     waits: noWait,
     gate: 'dry-deck',
@@ -114,7 +147,7 @@ export const finishOperations = [
     driver: 'old-finish-m2',
     hours: threePoint(0.5, 0.9, 1.6),
     skill: 'finisher',
-    appliesWhen: painted,
+    appliesWhen: finished,
     after: [...closed, 'strip-covering'],
     waits: noWait,
     gate: 'dry-deck',
@@ -139,7 +172,7 @@ export const finishOperations = [
   }),
   defineOperation({
     code: 'check-before-paint',
-    title: 'Sound and hose check before paint',
+    title: 'Sound and hose check before the finish',
     phase: 'close',
     driver: 'job',
     hours: checkBeforePaintHours.panel,
@@ -154,13 +187,13 @@ export const finishOperations = [
   }),
   defineOperation({
     code: 'finish-set-up',
-    title: 'Get ready to paint: wash down, mix and strain, clean the gear, unmask, look it over',
+    title: 'Get ready for the finish: wash down, mix and strain, clean the gear, unmask, look it over',
     phase: 'finish',
     driver: 'job',
     hours: finishFixed.panel,
     bySize: finishFixed,
     skill: 'finisher',
-    appliesWhen: painted,
+    appliesWhen: finished,
     after: closed,
     waits: noWait,
     gate: 'none',
@@ -199,6 +232,7 @@ export const finishOperations = [
     consumes: ['primer', 'abrasive'],
     cite: fromMemory,
   }),
+  ...groundForGelcoat(),
   defineOperation({
     code: 'mask',
     title: 'Mask for the finish',
@@ -206,8 +240,8 @@ export const finishOperations = [
     driver: 'finish-m2',
     hours: threePoint(0.2, 0.3, 0.45),
     skill: 'finisher',
-    appliesWhen: painted,
-    after: ['prime'],
+    appliesWhen: finished,
+    after: ['prime', 'key-for-gelcoat', 'match-gelcoat'],
     waits: noWait,
     gate: 'dry-deck',
     strains: ['on-deck', 'by-area'],
@@ -229,6 +263,7 @@ export const finishOperations = [
     consumes: ['topcoat'],
     cite: fromMemory,
   }),
+  ...gelcoatLaid(),
   defineOperation({
     code: 'nonskid',
     title: 'Nonskid, with its masking',
@@ -236,8 +271,8 @@ export const finishOperations = [
     driver: 'nonskid-m2',
     hours: threePoint(0.4, 0.7, 1.3),
     skill: 'finisher',
-    appliesWhen: { ...painted, nonskid: ['yes'] },
-    after: ['topcoat'],
+    appliesWhen: { ...finished, nonskid: ['yes'] },
+    after: ['topcoat', 'buff-gelcoat'],
     waits: overcoat('nonskid to foot traffic', 24, 36, 72),
     gate: 'coating',
     strains: ['on-deck', 'by-area'],
@@ -280,7 +315,14 @@ export const finishOperations = [
     bySize: finalCheckHours,
     skill: 'laminator',
     appliesWhen: {},
-    after: ['refit-fittings', 'refit-second-person', 'check-before-paint', 'topcoat', 'nonskid'],
+    after: [
+      'refit-fittings',
+      'refit-second-person',
+      'check-before-paint',
+      'topcoat',
+      'buff-gelcoat',
+      'nonskid',
+    ],
     waits: noWait,
     gate: 'none',
     strains: [],
@@ -323,3 +365,84 @@ export const finishOperations = [
     cite: sizedFromMemory,
   }),
 ];
+
+/** In place of primer and topcoats: dull ground, colour tried beside the old, gelcoat shut off from the air, sanded flush. */
+function gelcoating(
+  operation: Omit<Operation, 'phase' | 'skill' | 'appliesWhen' | 'cite'> & Partial<Operation>,
+): Operation {
+  return defineOperation({
+    phase: 'finish',
+    skill: 'finisher',
+    appliesWhen: gelcoated,
+    cite: gelcoatRate,
+    ...operation,
+  });
+}
+
+function groundForGelcoat(): readonly Operation[] {
+  return [
+    gelcoating({
+      code: 'stand-before-gelcoat',
+      title: 'Let the epoxy cure through before gelcoat',
+      driver: 'job',
+      hours: threePoint(0, 0, 0),
+      appliesWhen: { ...finished, finish: ['gelcoat-over-epoxy'] },
+      after: lastEpoxy,
+      wetOn: lastEpoxy,
+      waits: epoxyBeforeGelcoat,
+      gate: 'none',
+      strains: [],
+      cite: { ...commonPractice, note: 'a wait; what is washed and sanded after it is counted by itself' },
+    }),
+    gelcoating({
+      code: 'key-for-gelcoat',
+      title: 'Wash, sand dull at 80 grit, feather the old gelcoat',
+      driver: 'finish-m2',
+      hours: threePoint(0.2, 0.35, 0.6),
+      after: ['stand-before-gelcoat', ...lastEpoxy, 'check-before-paint', 'finish-set-up'],
+      waits: noWait,
+      gate: 'dry-deck',
+      strains: ['on-deck', 'by-area'],
+      consumes: ['abrasive'],
+    }),
+    gelcoating({
+      code: 'match-gelcoat',
+      title: 'Tint the gelcoat and try it, cured, beside the old',
+      driver: 'job',
+      hours: matchByColour.panel,
+      bySize: matchByColour,
+      after: closed,
+      waits: noWait,
+      gate: 'none',
+      strains: [],
+    }),
+  ];
+}
+
+function gelcoatLaid(): readonly Operation[] {
+  return [
+    gelcoating({
+      code: 'gelcoat',
+      title: 'Gelcoat, each coat; the last with wax in it or under film',
+      driver: 'topcoat-m2-coat',
+      hours: threePoint(0.12, 0.2, 0.35),
+      after: ['mask'],
+      waits: overcoat('gelcoat to wash, sand and buff', 12, 20, 36),
+      waitsBetween: tackyGelcoat,
+      gate: 'coating',
+      strains: ['on-deck', 'by-area'],
+      consumes: ['gelcoat'],
+    }),
+    gelcoating({
+      code: 'buff-gelcoat',
+      title: 'Wash off wax or film, wet-sand flush through the grits, buff',
+      driver: 'buffed-m2',
+      hours: threePoint(0.9, 1.6, 2.8),
+      after: ['gelcoat'],
+      waits: noWait,
+      gate: 'dry-deck',
+      strains: ['on-deck', 'by-area'],
+      consumes: ['abrasive'],
+    }),
+  ];
+}

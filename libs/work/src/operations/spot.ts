@@ -150,6 +150,7 @@ export const spotOperations: readonly Operation[] = [
       'crack-tape',
       'leak-hunt',
       'topcoat',
+      'buff-gelcoat',
     ],
   }),
   spot({

@@ -70,6 +70,8 @@ const drivers = wordsOf<UsageDriver>({
   'fitting': true,
   'labour-h': true,
   'mixed-l': true,
+  'styrenated-l': true,
+  'gelcoat-m2': true,
   'bag-perimeter-m': true,
   'person': true,
   'prop': true,

@@ -19,6 +19,7 @@ const firstNeeded: readonly (readonly [string, FirstNeeded])[] = [
   ['coating-fairing', ['fair', 'skim-fair', 'strip-close', 'spot-redrill']],
   ['coating-nonskid', ['nonskid']],
   ['coating-epoxy-primer', ['prime']],
+  ['coating-gelcoat', ['match-gelcoat', 'gelcoat']],
   ['coating-', ['topcoat']],
   ['hardware-board', ['make-plates', 'set-inserts', 'spot-bed']],
   ['hardware-', bolting],
@@ -30,7 +31,10 @@ const firstNeeded: readonly (readonly [string, FirstNeeded])[] = [
   ['consumable-grinding-disc', ['grind-inner', 'taper', 'joint-grind', ...cutting]],
   ['consumable-laminating-roller', plies],
   ['consumable-peel-ply', plies],
-  ['consumable-air-inhibitor', plies],
+  ['consumable-air-inhibitor', [...plies, 'gelcoat']],
+  ['consumable-gelcoat-', ['match-gelcoat', 'gelcoat']],
+  ['consumable-wet-paper', ['buff-gelcoat']],
+  ['consumable-buffing-', ['buff-gelcoat']],
   ['consumable-plastic-sheet', ['protect', 'spot-protect']],
   ['consumable-prop-timber', ['prop', 'deck-bows']],
   ['consumable-overhead-prop', pressing],
@@ -50,7 +54,7 @@ const firstNeeded: readonly (readonly [string, FirstNeeded])[] = [
   ['consumable-paint-', 'coating'],
   ['consumable-tack-cloth', 'coating'],
   ['consumable-tipping', 'coating'],
-  ['consumable-sanding-disc-120', ['sand-old-finish', 'prime']],
+  ['consumable-sanding-disc-120', ['sand-old-finish', 'prime', 'key-for-gelcoat']],
   ['consumable-sanding-disc', ['check-bond', 'fair', 'sand-old-finish']],
   ['consumable-vacuum-cleaner', cutting],
   ['consumable-waste-sack', ['core-out', ...cutting]],
@@ -66,7 +70,7 @@ const firstNeeded: readonly (readonly [string, FirstNeeded])[] = [
 /** Of the yard's charges, those that stand on the deck when their step begins. */
 const firstHired: readonly (readonly [string, FirstNeeded])[] = [
   ['yard-tent', ['tent']],
-  ['yard-heater', ['dry', 'stand-before-paint']],
+  ['yard-heater', ['dry', 'stand-before-paint', 'stand-before-gelcoat']],
   ['yard-power', 'first'],
 ];
 

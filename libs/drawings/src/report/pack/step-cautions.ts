@@ -31,6 +31,7 @@ const sheetOf: Readonly<Record<string, CautionSheet>> = {
   'core-wet': 'gates',
   'blush': 'gates',
   'paint-too-soon': 'gates',
+  'gelcoat-on-epoxy': 'gates',
   'nonskid-match': 'gates',
 };
 

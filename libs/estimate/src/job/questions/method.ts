@@ -44,6 +44,13 @@ export const methodQuestions = {
     choices: ['patch', 'panel', 'whole-deck'],
     otherwise: practice('panel', 'a patch inside a panel shows; a panel ends at natural edges'),
   }),
+  finishIn: askWhich({
+    meaning: 'what the deck is finished in',
+    description:
+      'Paint on an epoxy primer, or gelcoat, wet-sanded and buffed, without either. Gelcoat goes straight onto polyester and vinylester; over epoxy it waits until that is cured through, and its bond stays in doubt.',
+    choices: ['paint', 'gelcoat'],
+    otherwise: practice('paint', 'holds on whatever the repair was laid with; gelcoat holds poorly on epoxy'),
+  }),
   topcoat: askCode({
     meaning: 'topcoat',
     description: 'Code of a topcoat in the catalogue.',
