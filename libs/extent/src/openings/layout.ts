@@ -136,7 +136,7 @@ const groupBack = (group: OpeningGroup, frame: OwnFrame): OpeningGroup => ({
  * Corners that are looked at in one design while pairs are joined and short edges put right. The samples take up to 200 of
  * them, fifty combs beside twenty portholes 26,000 and fifty stars 51,000, of which each thousand costs about 10 ms.
  */
-const MOST_CORNERS_LOOKED_AT = 40_000;
+const MOST_CORNERS_LOOKED_AT = 24_000;
 
 /** Far from the edges where the taper wants it, unless the damage then lies out of reach; the flange is kept in any case. */
 function designed(site: Site, { rules, taperWidthMm }: Sizes): Design {

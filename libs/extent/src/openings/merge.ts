@@ -14,7 +14,7 @@ import {
   type Ring,
 } from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
-import { isSpent, spend } from './design-work.js';
+import { cornersOf, isSpent, spend } from './design-work.js';
 import type { DeckUnderCut, Ground } from './ground.js';
 import { clearOfSupports } from './supports.js';
 
@@ -202,8 +202,6 @@ function canPay(
     hoursApart * GUESS_SLACK
   );
 }
-
-const cornersOf = (region: Region): number => ringsOf(region).reduce((sum, ring) => sum + ring.length, 0);
 
 /** Regions whose boxes stand apart need no clipping. */
 const together = (one: Region, other: Region): Region =>

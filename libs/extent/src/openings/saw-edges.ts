@@ -15,7 +15,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
-import { isSpent, spend } from './design-work.js';
+import { cornersOf, isSpent, spend } from './design-work.js';
 import type { Ground } from './ground.js';
 import { reachUnder } from './reach.js';
 
@@ -55,16 +55,13 @@ function polygonWithSawableEdges(polygon: Polygon, terms: SawTerms): Region {
   if (shortEdgesOf(polygon, terms).length === 0) return [polygon];
   const staying = new Set<string>();
   let current = standingOf(polygon, terms);
-  for (let left = cornersOf(polygon); left > 0; left -= 1) {
+  for (let left = cornersOf([polygon]); left > 0; left -= 1) {
     const next = withOneEdgeLess(current, terms, staying);
     if (next === undefined) break;
     current = next;
   }
   return [current.polygon];
 }
-
-const cornersOf = ({ outer, holes }: Polygon): number =>
-  holes.reduce((sum, hole) => sum + hole.length, outer.length);
 
 interface Edge {
   readonly ring: number;
@@ -90,7 +87,7 @@ function withOneEdgeLess(from: Standing, terms: SawTerms, staying: Set<string>):
     const key = keyOf(ring, edge.index);
     if (staying.has(key)) continue;
     if (isSpent(terms.ground.work)) return undefined;
-    spend(terms.ground.work, cornersOf(polygon));
+    spend(terms.ground.work, cornersOf([polygon]));
     const found = leastChange(from, { at: edge.ring, ways: waysWithout(ring, edge.index) }, terms);
     if (found !== undefined) return found;
     staying.add(key);

@@ -16,6 +16,7 @@ import {
   type Region,
 } from '#lib/geometry';
 import { shapeOf, type CutShape } from './cut-shape.js';
+import { cornersOf, spend } from './design-work.js';
 import type { DeckUnderCut, Ground } from './ground.js';
 import { reachUnder } from './reach.js';
 import type { SupportShape } from './request.js';
@@ -34,10 +35,14 @@ export interface CutAlongSupport {
   readonly awayMm: number;
 }
 
+/** Past it on one side, on the other, on both, and short of it on either. */
+const WAYS_CLEAR = 5;
+
 /** Moves each side that runs along a support past it or short of it, whichever costs less labour and leaves the bad core in reach. */
 export function clearOfSupports(shape: CutShape, bad: Region, ground: Ground): CutShape {
   return ground.supports.reduce((current, support) => {
     if (cutAlong(current, support, ground) === undefined) return current;
+    spend(ground.work, WAYS_CLEAR * (cornersOf(current.sharp) + cornersOf(ground.permitted)));
     const moved = [
       ...extended(current, support, ground, bad),
       ...trimmed(current, support, ground, bad),
