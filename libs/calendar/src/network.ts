@@ -1,7 +1,7 @@
 import { laidOver, scaled, triangularMean, type ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
 import { saidOr } from '#lib/asking';
-import { labourFor, operationsFor } from '#lib/work';
+import { isByVisit, labourFor, operationsFor } from '#lib/work';
 import { cureFactor, dryingDays, type Drying } from './waits.js';
 import { operations } from '#lib/work';
 import type { DriverAmounts, GateKind, Operation, Phase, Wait } from '#lib/work';
@@ -78,7 +78,7 @@ export function networkFor(
 type Sized = Pick<CalendarRequest, 'drivers' | 'flags'>;
 
 const chosenFor = ({ drivers, flags }: Sized): readonly Operation[] =>
-  operationsFor(drivers, flags).filter(({ driver }) => driver !== 'day');
+  operationsFor(drivers, flags).filter(({ driver }) => !isByVisit(driver));
 
 function hoursFor({ drivers, flags }: Sized): ReadonlyMap<string, Hours> {
   const labour = labourFor(drivers, flags);

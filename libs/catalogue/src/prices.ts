@@ -66,8 +66,8 @@ export interface YardCharge {
   /** `day` is a day on the calendar, `worked-day` one on which somebody works. */
   readonly per: 'job' | 'day' | 'worked-day' | 'labour-h' | 'opened-m2';
   readonly price: string;
-  /** By the shelter, or only while a heater warms the deck. */
-  readonly when?: 'shed' | 'tent' | 'open' | 'heated';
+  /** By the shelter, or only while a heater warms the deck or a shade keeps the sun off it. */
+  readonly when?: 'shed' | 'tent' | 'open' | 'heated' | 'shaded';
   /** Only where the boat was hauled for this job, or only in a yard; everywhere when absent. */
   readonly where?: 'ashore-for-this' | 'yard';
 }

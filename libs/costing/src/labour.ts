@@ -170,6 +170,8 @@ export interface YardAmounts {
   readonly shelter: 'shed' | 'tent' | 'open';
   /** Whether a heater warms the deck, day and night. */
   readonly isHeated: boolean;
+  /** Whether a cloth is rigged on each visit to keep the sun off. */
+  readonly isShaded: boolean;
   readonly place: 'afloat' | 'ashore-for-this' | 'ashore-anyway' | 'own-ground';
   /** On the calendar, and those on which somebody works. */
   readonly days: number | Figure;
@@ -191,9 +193,7 @@ export const yardLines = (
   { rates, taxGroup, causeClass }: LabourTerms,
 ): readonly LineRequest[] =>
   rates.charges
-    .filter(
-      ({ when }) => when === undefined || (when === 'heated' ? amounts.isHeated : when === amounts.shelter),
-    )
+    .filter(({ when }) => isWanted(when, amounts))
     .filter(({ where }) => isChargedAt(where, amounts.place))
     .map((charge) => ({
       code: `yard-${charge.code}`,
@@ -210,6 +210,12 @@ export const yardLines = (
       },
       taxGroup,
     }));
+
+function isWanted(when: YardCharge['when'], { isHeated, isShaded, shelter }: YardAmounts): boolean {
+  if (when === undefined) return true;
+  if (when === 'heated') return isHeated;
+  return when === 'shaded' ? isShaded : when === shelter;
+}
 
 /** Haul-out and days ashore only for a boat that was hauled for this job; nothing of a yard's on ground of one's own. */
 const isChargedAt = (where: YardCharge['where'], place: YardAmounts['place']): boolean =>

@@ -180,6 +180,7 @@ describe('labour and yard lines', () => {
         {
           shelter,
           isHeated: false,
+          isShaded: false,
           place: 'ashore-for-this',
           days: 12,
           workedDays: 8,
@@ -206,7 +207,9 @@ describe('labour and yard lines', () => {
     } as const;
     const terms = { rates, taxGroup: 'labour', causeClass: 'sudden' } as const;
     const heater = (isHeated: boolean) =>
-      yardLines({ ...amounts, isHeated }, terms).filter(({ code }) => code === 'yard-heater');
+      yardLines({ ...amounts, isHeated, isShaded: false }, terms).filter(
+        ({ code }) => code === 'yard-heater',
+      );
     expect(heater(false)).toEqual([]);
     const rolled = rollUp({ currency: 'EUR', lines: heater(true), taxGroups: rates.taxGroups });
     expect(rolled.ok && rolled.value.direct.amount).toBe('288.00');
@@ -215,7 +218,16 @@ describe('labour and yard lines', () => {
   test('nobody who lies ashore anyway pays for haul-out and days, and on own ground no yard charges at all', () => {
     const charged = (place: 'ashore-anyway' | 'own-ground') =>
       yardLines(
-        { shelter: 'open', isHeated: false, place, days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
+        {
+          shelter: 'open',
+          isHeated: false,
+          isShaded: false,
+          place,
+          days: 12,
+          workedDays: 8,
+          labourH: 60,
+          openedM2: 2,
+        },
         { rates, taxGroup: 'labour', causeClass: 'sudden' },
       ).map(({ code }) => code);
     expect(charged('ashore-anyway')).not.toEqual(expect.arrayContaining(['yard-haul']));

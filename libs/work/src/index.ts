@@ -1,6 +1,7 @@
 export type { OperationFlags } from './operation.js';
 export { labourFor } from './labour.js';
 export { hoursAtSize, sizeAnchorsM2, type HoursBySize } from './job-size.js';
+export { isByVisit } from './operation.js';
 export { modifiers } from './modifiers.js';
 export { operations } from './operations/all.js';
 export { type OperationHours, operationsFor } from './labour.js';

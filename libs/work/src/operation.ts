@@ -10,6 +10,8 @@ const amount = { unit: '1', range: { from: 0, upTo: 100_000 }, otherwise: 'unkno
 export const driverAmountsQuestions = {
   'job': ask({ ...amount, meaning: 'the job itself', note: 'One job unless it is given.' }),
   'day': ask({ ...amount, meaning: 'days on the job' }),
+  'shade-day': ask({ ...amount, meaning: 'days on which a shade is rigged and struck' }),
+  'heat-day': ask({ ...amount, meaning: 'days on which a heater is set and tended' }),
   'opened-m2': ask({ ...amount, meaning: 'opened area' }),
   'bared-m2': ask({
     ...amount,
@@ -103,6 +105,10 @@ export const driverAmountsQuestions = {
 
 export type DriverAmounts = AnswersTo<typeof driverAmountsQuestions>;
 export type Driver = keyof DriverAmounts;
+
+/** Counted by the days on which somebody comes: done on each of them beside the steps of the job. */
+export const visitDrivers = ['day', 'shade-day', 'heat-day'] as const satisfies readonly Driver[];
+export const isByVisit = (driver: Driver): boolean => visitDrivers.some((one) => one === driver);
 
 const isDriver = (name: string): name is Driver => Object.hasOwn(driverAmountsQuestions, name);
 export const drivers: readonly Driver[] = Object.keys(driverAmountsQuestions).filter(isDriver);

@@ -43,6 +43,12 @@ export const deckWarmthQuestions = {
     range: { from: 0, upTo: 30 },
     otherwise: practice(0, 'no tent was named'),
   }),
+  isShaded: askWhether({
+    meaning: 'whether a cover keeps the sun off the deck',
+    description:
+      'Whether a cloth on poles keeps the sun off the deck while it is worked; a fifth of the warmth by the sun is left. Where the deck is opened outside a shed it is rigged and struck on each visit, and hired.',
+    otherwise: practice(false, 'no shade was named'),
+  }),
   isUnderSky: askWhether({
     meaning: 'whether the deck lies open to the sky at night',
     description:
@@ -66,9 +72,14 @@ export function deckTemperature(
   const isNight = sunHeight <= NIGHT_HEIGHT;
   const coolingK =
     warmth.isUnderSky === true && isNight && nightAir !== undefined ? nightCoolingK(nightAir) : 0;
-  const sunK = saidOr(deckWarmthQuestions.sunK, warmth.sunK);
+  const sunK = saidOr(deckWarmthQuestions.sunK, warmth.sunK) * sunLeft(warmth);
   return airC + heldWarmthK(warmth) + sunK * Math.max(0, sunHeight) - coolingK;
 }
+
+/** Of the sun's warmth, what a shade cloth lets through; from memory, 0.1 to 0.3. */
+const THROUGH_SHADE = 0.2;
+const sunLeft = ({ isShaded }: DeckWarmth): number =>
+  saidOr(deckWarmthQuestions.isShaded, isShaded) ? THROUGH_SHADE : 1;
 
 /** What heater and tent add day and night. */
 export const heldWarmthK = ({ heaterK, tentK }: DeckWarmth = {}): number =>

@@ -75,7 +75,12 @@ const rules: readonly RateRule[] = [
     unit: 'h',
     drivers: ['fitting-off-h', 'fitting-on-h', 'fitting-helped-h'],
   },
-  { code: 'visit', what: 'Visit more: set up and pack up', unit: 'day', drivers: ['day'] },
+  {
+    code: 'visit',
+    what: 'Visit more: set up and pack up',
+    unit: 'day',
+    drivers: ['day', 'shade-day', 'heat-day'],
+  },
 ];
 
 /** Only what the job has is rated: a rate without a quantity behind it would be a guess. */

@@ -17,6 +17,7 @@ import {
 import { derived, type Figure } from '#lib/provenance';
 import { days as inDays } from '#lib/units';
 import { strictestCoating } from './coatings.js';
+import { visitHoursADay } from './visit-work.js';
 import type { CalendarSection } from '../document/estimate-document.js';
 import { rangeOf } from '../document/range.js';
 import type { Job } from '../job/job.js';
@@ -277,16 +278,18 @@ const driversOf = (
 /** A yard's day from coming to going, into which the assumed hours on the boat fall; who states his hours is there for those. */
 const YARD_DAY_H = 8;
 
-export const crewOf = ({
-  answers: {
-    crew: { people, hoursPerDay, workingDays },
-  },
-}: Job): CalendarRequest['crew'] => ({
-  people: people.value,
-  hoursPerDay: hoursPerDay.value,
-  ...(hoursPerDay.origin.kind === 'assumed' ? { presentH: YARD_DAY_H } : {}),
-  ...(isKnown(workingDays) ? { workingDays: workingDays.value } : {}),
-});
+export const crewOf = (job: Job): CalendarRequest['crew'] => {
+  const { people, hoursPerDay, workingDays } = job.answers.crew;
+  return {
+    people: people.value,
+    hoursPerDay: Math.max(LEAST_DAY_H, hoursPerDay.value - visitHoursADay(job)),
+    ...(hoursPerDay.origin.kind === 'assumed' ? { presentH: YARD_DAY_H } : {}),
+    ...(isKnown(workingDays) ? { workingDays: workingDays.value } : {}),
+  };
+};
+
+/** No crew comes for less. */
+const LEAST_DAY_H = 1;
 
 const dryingCores: Readonly<Record<Job['answers']['core']['coreType']['value'], DryingCore>> = {
   'end-grain-balsa': 'balsa',

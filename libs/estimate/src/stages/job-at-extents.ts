@@ -5,6 +5,7 @@ import { labourFor, type OperationHours } from '#lib/work';
 import type { ResinDemand } from '#lib/resin';
 import { usedAt } from '#lib/takeoff';
 import { isGelcoated, isStyrenated } from './coatings.js';
+import { visitAmounts } from './visit-work.js';
 import type { Job } from '../job/job.js';
 import { isHardware } from './hardware-needs.js';
 import type { ScheduleWork } from './calendar-stage.js';
@@ -65,7 +66,7 @@ function amountsAt(
   { extentFactor, drivers, quantities, fittingCount }: PlannedExtent,
 ): Amounts {
   const workedDays = schedule.daysAt(extentFactor, 1, 0.5).workingDays;
-  const found = labourFor({ ...drivers, day: workedDays }, labour.flags);
+  const found = labourFor({ ...drivers, ...visitAmounts(job, workedDays) }, labour.flags);
   const operations = found.ok ? found.value : labour.operations;
   const own = new Set(labour.operations.filter(({ isOwn }) => isOwn).map(({ code }) => code));
   const billed = operations.filter(({ code }) => !own.has(code) && job.answers.crew.labour.value !== 'owner');

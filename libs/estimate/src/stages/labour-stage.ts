@@ -1,9 +1,10 @@
 import { mapValue, type Outcome, laidOver } from '#lib/kernel';
-import { labourFor, type OperationFlags, type OperationHours } from '#lib/work';
+import { isByVisit, labourFor, type OperationFlags, type OperationHours } from '#lib/work';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { h } from '#lib/units';
 import type { Job } from '../job/job.js';
 import { driverAmountsOf, driverFiguresOf, type JobQuantities } from './labour-drivers.js';
+import { visitAmounts } from './visit-work.js';
 
 export interface LabourWork {
   readonly operations: readonly WorkedHours[];
@@ -22,7 +23,7 @@ export type WorkedHours = OperationHours & {
 
 /** Hours of every operation; the set-up of each day worked needs the days, which the calendar gives. */
 export function labourOf(job: Job, { quantities, flags, visits }: LabourContext): Outcome<LabourWork> {
-  const amounts = { ...driverAmountsOf(quantities), day: visits?.value ?? 0 };
+  const amounts = { ...driverAmountsOf(quantities), ...visitAmounts(job, visits?.value ?? 0) };
   return mapValue(labourFor(amounts, flags), (operations) =>
     labourWork(job, operations, { quantities, flags, visits }),
   );
@@ -85,7 +86,7 @@ export const hoursFigure = ({ title, meanH, cite }: OperationHours): Figure<'h'>
   });
 
 const amountFigure = ({ driver, driverAmount }: OperationHours, visits: Figure<'d'> | undefined): Figure =>
-  driver === 'day' && visits !== undefined
+  isByVisit(driver) && visits !== undefined
     ? visits
     : derived<string>(driver, h(driverAmount), 'once per job', {
         formula: 'labour.amount',

@@ -14,6 +14,7 @@ import type { ResinDemand } from '#lib/resin';
 import { takeOff, type Need } from '#lib/takeoff';
 import type { CauseClass } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
+import { isHeated, isShaded } from './visit-work.js';
 import type { ScheduleWork } from './calendar-stage.js';
 import { livesAssumed, withWear } from './judged-lives.js';
 import { hoursFigure, type LabourWork } from './labour-stage.js';
@@ -123,7 +124,8 @@ function servicesFor(
           {
             shelter: job.answers.conditions.shelter.value,
             place: job.answers.conditions.place.value,
-            isHeated: (job.record.conditions?.warmth?.heaterK ?? 0) > 0,
+            isHeated: isHeated(job),
+            isShaded: isShaded(job),
             days: schedule.chargedDays,
             workedDays: schedule.visits,
             labourH: billedH(labour),

@@ -230,9 +230,10 @@ export class YardChargeDto implements YardCharge {
   @DecimalText({ description: 'Price of it.' })
   readonly price!: string;
 
-  @OneOf(['shed', 'tent', 'open', 'heated'], {
+  @OneOf(['shed', 'tent', 'open', 'heated', 'shaded'], {
     optional: true,
-    description: 'By the shelter, or only while a heater warms the deck; always when absent.',
+    description:
+      'By the shelter, or only while a heater warms the deck or a shade keeps the sun off it; always when absent.',
   })
   readonly when?: YardCharge['when'];
 

@@ -70,6 +70,7 @@ const firstNeeded: readonly (readonly [string, FirstNeeded])[] = [
 /** Of the yard's charges, those that stand on the deck when their step begins. */
 const firstHired: readonly (readonly [string, FirstNeeded])[] = [
   ['yard-tent', ['tent']],
+  ['yard-shade', 'first'],
   ['yard-heater', ['dry', 'stand-before-paint', 'stand-before-gelcoat']],
   ['yard-power', 'first'],
 ];
