@@ -10,8 +10,8 @@ const amount = { unit: '1', range: { from: 0, upTo: 100_000 }, otherwise: 'unkno
 export const driverAmountsQuestions = {
   'job': ask({ ...amount, meaning: 'the job itself', note: 'One job unless it is given.' }),
   'day': ask({ ...amount, meaning: 'days on the job' }),
-  'shade-day': ask({ ...amount, meaning: 'days on which a shade is rigged and struck' }),
-  'heat-day': ask({ ...amount, meaning: 'days on which a heater is set and tended' }),
+  'shade-day': ask({ ...amount, meaning: 'days with a shade to rig' }),
+  'heat-day': ask({ ...amount, meaning: 'days with a heater to tend' }),
   'opened-m2': ask({ ...amount, meaning: 'opened area' }),
   'bared-m2': ask({
     ...amount,

@@ -45,8 +45,7 @@ export const deckWarmthQuestions = {
   }),
   isShaded: askWhether({
     meaning: 'whether a cover keeps the sun off the deck',
-    description:
-      'Whether a cloth on poles keeps the sun off the deck while it is worked; a fifth of the warmth by the sun is left. Where the deck is opened outside a shed it is rigged and struck on each visit, and hired.',
+    description: 'Shade over the deck while it is worked: a fifth of the warmth by the sun is left.',
     otherwise: practice(false, 'no shade was named'),
   }),
   isUnderSky: askWhether({

@@ -232,8 +232,7 @@ export class YardChargeDto implements YardCharge {
 
   @OneOf(['shed', 'tent', 'open', 'heated', 'shaded'], {
     optional: true,
-    description:
-      'By the shelter, or only while a heater warms the deck or a shade keeps the sun off it; always when absent.',
+    description: 'By the shelter, or only where the deck is heated or shaded; always when absent.',
   })
   readonly when?: YardCharge['when'];
 

@@ -46,10 +46,9 @@ export const methodQuestions = {
   }),
   finishIn: askWhich({
     meaning: 'what the deck is finished in',
-    description:
-      'Paint on an epoxy primer, or gelcoat, wet-sanded and buffed, without either. Gelcoat goes straight onto polyester and vinylester; over epoxy it waits until that is cured through, and its bond stays in doubt.',
+    description: 'Gelcoat takes no primer or paint; over epoxy it waits for the whole cure.',
     choices: ['paint', 'gelcoat'],
-    otherwise: practice('paint', 'holds on whatever the repair was laid with; gelcoat holds poorly on epoxy'),
+    otherwise: practice('paint', 'holds on any resin; gelcoat holds poorly on epoxy'),
   }),
   topcoat: askCode({
     meaning: 'topcoat',
