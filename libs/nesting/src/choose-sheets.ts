@@ -1,5 +1,6 @@
 import { randomStream } from '#lib/kernel';
 import { boxedOn, boxedOver } from './boxes.js';
+import { LOOKS_PER_EDGE_PAIR } from './no-fit-table.js';
 import {
   constructOn,
   fits,
@@ -7,6 +8,7 @@ import {
   isSpent,
   squeezeOn,
   tableOf,
+  type Allowed,
   type Budget,
   type Packing,
 } from './sheets.js';
@@ -32,7 +34,7 @@ export function piecesBySize(job: SheetJob): readonly number[] {
 
 /**
  * By bounding boxes first, on one sheet or several; then the outlines are searched, but only for money that is still to be won
- * and only where the work allows to look at all pairs of shapes. The answer is never dearer than the boxes.
+ * and only where the work allows to begin. The answer is never dearer than the boxes.
  */
 export function choose(job: SheetJob, seed: number, budget: Budget): Packing | undefined {
   const onOne = inBoxes(job);
@@ -41,7 +43,7 @@ export function choose(job: SheetJob, seed: number, budget: Budget): Packing | u
   if (boxed !== undefined && (!isWithinWork(job, budget) || !isMoneyToBeWon(job, boxed))) return boxed;
   const early = boxed === undefined ? undefined : quicklyCheaper(job, boxed, seed, budget);
   if (early !== undefined && !isMoneyToBeWon(job, early)) return early;
-  const first = better(early, quickest(job, budget));
+  const first = better(early, quickest(job, early === undefined ? untilPlaced(budget) : within(budget)));
   if (first === undefined) return undefined;
   const tidy = improvedByOrder(job, first, seed, budget);
   return improvedBySets(job, tidy, seed, budget);
@@ -65,15 +67,12 @@ const better = (one: Packing | undefined, other: Packing | undefined): Packing |
 const isMoneyToBeWon = (job: SheetJob, packing: Packing): boolean =>
   betterSets(job, packing, scopeOf(job, packing)).some(({ cost }) => cost < packing.cost);
 
-/** Pairs of edges that take about as long in a no-fit polygon as looking at one pair of placed pieces. */
-const EDGE_PAIRS = 50;
-
-/** Each pair of turned shapes takes a no-fit polygon, which is most of the work. */
+/** The least that a search does is to look at the largest piece in all its turns beside the most winding shape. */
 function isWithinWork({ set }: SheetJob, { workLimit }: Budget): boolean {
-  const edges = set.choicesOf
-    .flat()
-    .reduce((sum, shape) => sum + set.table.shapes[shape].outline.outer.length / 2, 0);
-  return edges * edges <= EDGE_PAIRS * workLimit;
+  const edgesOf = (shape: number): number => set.table.shapes[shape].outline.outer.length;
+  const inAllTurns = set.choicesOf.map((shapes) => shapes.reduce((sum, shape) => sum + edgesOf(shape), 0));
+  const most = Math.max(...set.choicesOf.flat().map(edgesOf));
+  return LOOKS_PER_EDGE_PAIR * most * Math.max(...inAllTurns) <= workLimit;
 }
 
 /** The cheapest of all orders and kinds by boxes alone; each sheet is then changed for a cheaper one that holds the same pieces. */
@@ -159,10 +158,14 @@ function freeSheets(job: SheetJob): readonly number[] {
     .map(({ kind }) => kind);
 }
 
-function quickest(job: SheetJob, budget: Budget): Packing | undefined {
+/** Of a construction: a try that may be given up, and the first layout where there is none, which may not. */
+const within = (budget: Budget): Allowed => ({ budget, mostWork: budget.workLimit });
+const untilPlaced = (budget: Budget): Allowed => ({ budget, mostWork: Infinity });
+
+function quickest(job: SheetJob, allowed: Allowed): Packing | undefined {
   const orders = ordersOf(job);
   const packings = job.kinds.flatMap((_, kind) =>
-    orders.slice(0, 1).flatMap((order) => filledWith(job, kind, order, budget) ?? []),
+    orders.slice(0, 1).flatMap((order) => filledWith(job, kind, order, allowed) ?? []),
   );
   return packings.reduce<Packing | undefined>(
     (best, packing) => (best === undefined || isBetter(packing, best) ? packing : best),
@@ -186,7 +189,7 @@ function filledWith(
   job: SheetJob,
   kind: number,
   order: readonly number[],
-  budget: Budget,
+  allowed: Allowed,
 ): Packing | undefined {
   const free = freeSheets(job);
   const area = order.reduce((sum, piece) => sum + job.pieces[piece].area, 0);
@@ -201,7 +204,7 @@ function filledWith(
     const rest = others.flatMap((k) =>
       Array.from({ length: Math.min(count, job.kinds[k].available) }, () => k),
     );
-    const packing = constructOn(job, tableOf(job, [...free, ...own, ...rest]), order, budget);
+    const packing = constructOn(job, tableOf(job, [...free, ...own, ...rest]), order, allowed);
     if (packing !== undefined) return packing;
   }
   return undefined;
@@ -215,7 +218,7 @@ function improvedByOrder(job: SheetJob, start: Packing, seed: number, budget: Bu
   let best = start;
   for (const order of [...ordersOf(job).slice(1), ...swaps]) {
     if (isSpent(budget)) return best;
-    const packing = constructOn(job, tableOf(job, best.sheets), order, budget);
+    const packing = constructOn(job, tableOf(job, best.sheets), order, within(budget));
     if (packing !== undefined && isBetter(packing, best)) best = packing;
   }
   return best;
@@ -273,7 +276,7 @@ const joined = ({ kept }: Scope, part: Packing): Packing => ({
 });
 
 function tried(job: SheetJob, scope: Scope, sheets: readonly number[], budget: Budget): Packing | undefined {
-  const packing = constructOn(job, tableOf(job, sheets), scope.order, budget);
+  const packing = constructOn(job, tableOf(job, sheets), scope.order, within(budget));
   return packing && joined(scope, packing);
 }
 

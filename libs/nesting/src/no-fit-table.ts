@@ -26,6 +26,9 @@ export interface NoFit {
   readonly slabs: readonly [Slabs, Slabs];
 }
 
+/** Measured: a region takes about as long for each pair of edges as it takes to look at so many pairs of placed pieces. */
+export const LOOKS_PER_EDGE_PAIR = 10;
+
 /** Numbers kept at most (8 bytes each); beyond it the table starts afresh, which costs time and never changes an answer. */
 const mostNumbersKept = 12_000_000;
 
@@ -34,6 +37,8 @@ export class NoFitTable {
   private rows: (NoFit[] | undefined)[] = [];
   private rings = new Map<number, readonly Ring[]>();
   private kept = 0;
+  /** What the regions computed so far took, in pairs of pieces looked at. */
+  built = 0;
 
   constructor(
     private readonly bases: readonly Region[],
@@ -81,10 +86,14 @@ export class NoFitTable {
     if (fixed.base > moving.base) return this.ringsOfPair(moving, fixed).map(mirrored);
     const between = (moving.quarter - fixed.quarter + 4) % 4;
     const key = (fixed.base * this.bases.length + moving.base) * 4 + between;
-    const known =
-      this.rings.get(key) ??
-      noFitRings(this.bases[fixed.base], regionTurned(this.bases[moving.base], 90 * between));
+    const known = this.rings.get(key) ?? this.computed(fixed.base, moving.base, between);
     this.rings.set(key, known);
     return known.map((ring) => turned(ring, 90 * fixed.quarter));
+  }
+
+  private computed(fixed: number, moving: number, quarters: number): readonly Ring[] {
+    const [still, turning] = [this.bases[fixed], this.bases[moving]];
+    this.built += LOOKS_PER_EDGE_PAIR * still.outer.length * turning.outer.length;
+    return noFitRings(still, regionTurned(turning, 90 * quarters));
   }
 }

@@ -164,6 +164,7 @@ function runRound(field: Field, search: Search, overlaps: Overlaps, start: Reach
 
 function moveAll(field: Field, search: Search, overlaps: Overlaps): void {
   for (const piece of shuffled(overlapping(field, overlaps), search.random)) {
+    if (search.isOver()) return;
     if (overlaps.ofPiece(piece) > 0 && relocate(field, search, piece)) overlaps.refresh(piece);
   }
 }

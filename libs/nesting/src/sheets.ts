@@ -38,6 +38,12 @@ export interface Budget {
   used: number;
 }
 
+/** A construction and the work, counted from the start, after which it is given up. */
+export interface Allowed {
+  readonly budget: Budget;
+  readonly mostWork: number;
+}
+
 export const isSpent = (budget: Budget): boolean => budget.used >= budget.workLimit || budget.shouldStop();
 
 /** Cheaper first, then less material. */
@@ -57,20 +63,28 @@ export function tableOf(job: SheetJob, sheets: readonly number[]): Table {
   return { sheets, left, zones };
 }
 
-/** Places pieces in the given order on the sheets in theirs; nothing when they do not all go. */
+/** Pairs looked at on a field, and what the no-fit regions took that were computed for it. */
+function meterOf(field: Field): () => number {
+  const before = field.table.built;
+  return () => field.work + field.table.built - before;
+}
+
+/** Places pieces in the given order on the sheets in theirs; nothing when they do not all go, or not within `mostWork`. */
 export function constructOn(
   job: SheetJob,
   table: Table,
   order: readonly number[],
-  budget: Budget,
+  { budget, mostWork }: Allowed,
 ): Packing | undefined {
   const field = fieldOf(job, table, order.length);
+  const spent = meterOf(field);
   const probe = new Probe();
   const choices = choicesFor(job, field, order);
   const placing = { zones: table.zones, choices, probe, lineLimit: 300, reached: new Map<string, number>() };
   let isComplete = true;
-  while (field.active < field.total && isComplete) isComplete = placeNext(field, placing);
-  budget.used += field.work;
+  while (field.active < field.total && isComplete)
+    isComplete = budget.used + spent() <= mostWork && placeNext(field, placing);
+  budget.used += spent();
   return isComplete ? packingOf(job, table, field, order) : undefined;
 }
 
@@ -145,9 +159,13 @@ export function squeezeOn(
   const choices = choicesFor(job, field, order);
   const random = randomStream(seed);
   const probe = new Probe();
-  scatter(field, table, choices, random);
+  const spent = meterOf(field);
   const isOver = (): boolean =>
-    field.work >= workLimit || field.work + budget.used >= budget.workLimit || budget.shouldStop();
+    spent() >= workLimit || spent() + budget.used >= budget.workLimit || budget.shouldStop();
+  if (!scatter(field, table, { choices, random, isOver })) {
+    budget.used += spent();
+    return undefined;
+  }
   const search = {
     zones: table.zones,
     choices,
@@ -157,17 +175,24 @@ export function squeezeOn(
     settings: { ...defaultSettings, patience: 150, rounds: 4 },
   };
   const isFree = separate(field, search) === 0 && isClean(field);
-  budget.used += field.work;
+  budget.used += spent();
   return isFree ? packingOf(job, table, field, order) : undefined;
 }
 
-/** As many as go in order of size are placed cleanly; the others lie anywhere, overlapping. */
+/** As many as go in order of size are placed cleanly; the others lie anywhere, overlapping. False when the work ran out. */
 function scatter(
   field: Field,
   table: Table,
-  choices: readonly (readonly number[])[],
-  random: RandomStream,
-): void {
+  {
+    choices,
+    random,
+    isOver,
+  }: {
+    readonly choices: readonly (readonly number[])[];
+    readonly random: RandomStream;
+    readonly isOver: () => boolean;
+  },
+): boolean {
   const placing = {
     zones: table.zones,
     choices,
@@ -176,8 +201,10 @@ function scatter(
     reached: new Map<string, number>(),
   };
   while (field.active < field.total) {
+    if (isOver()) return false;
     if (!placeNext(field, placing)) placeAnywhere(field, table, choices[field.active], random);
   }
+  return true;
 }
 
 function placeAnywhere(

@@ -35,11 +35,19 @@ export interface Divider {
   readonly costOf: (mosaic: Mosaic) => Outcome<number>;
 }
 
+/** What pieces of this area come to at the least, out of sheets of one size. */
+const leastCost = ({ netAreaM2 }: Mosaic, { lengthMm, widthMm, cost }: SheetOnSale): number =>
+  Math.ceil(netAreaM2 / ((lengthMm * widthMm) / MM2_PER_M2) - ABOUT_THE_SAME) * cost;
+
+const MM2_PER_M2 = 1_000_000;
+/** Another division has a little more or less of joints: a share of a sheet. */
+const ABOUT_THE_SAME = 0.02;
+
 /** Half-size pieces waste less of a small sheet. */
 const SMALLER = 0.5;
 
 /**
- * Large pieces save hours and may ask for a dearer sheet. Where they do, pieces that come out of the cheapest sheet are looked at
+ * Large pieces save hours and may ask for dearer sheets. Where the cheapest could cost less, pieces that come out of the cheapest sheet are looked at
  * too, in full size and in half; the lowest sum of sheets and hours is taken, or of sheets alone where nobody said what an hour
  * costs.
  */
@@ -50,7 +58,8 @@ export function dividedByCost(
 ): Outcome<DividedMosaic> {
   const cheapest = [...sheets].sort((a, b) => a.cost - b.cost)[0];
   return andThen(tried(divider, sheets, 1), (first) => {
-    if (first.option.sheetCost <= cheapest.cost) return { ok: true, value: taken([first], hourCost) };
+    if (first.option.sheetCost <= leastCost(first.mosaic, cheapest))
+      return { ok: true, value: taken([first], hourCost) };
     return andThen(tried(divider, [cheapest], 1), (second) =>
       mapValue(tried(divider, [cheapest], SMALLER), (third) => taken([first, second, third], hourCost)),
     );

@@ -1,6 +1,9 @@
 import {
   areaMm2,
+  centroid,
+  containsPoint,
   difference,
+  distanceToEdge,
   interiorPoint,
   intersection,
   offset,
@@ -149,9 +152,21 @@ export const isBeddable = (
   { narrowestMm, leastPieceCm2 }: Pick<MosaicNumbers, 'narrowestMm' | 'leastPieceCm2'>,
 ): boolean => areaMm2(region) >= MM2_PER_CM2 * leastPieceCm2 && !isNarrowerThan(region, narrowestMm);
 
-/** No circle of this diameter fits in. */
+/** No circle of this diameter fits in. Nearly always one stands about the centroid, which is quicker seen than an offset is made. */
 export const isNarrowerThan = (region: Region, widthMm: number): boolean =>
-  offset(region, -widthMm / 2, 'miter').length === 0;
+  !standsAtCentroid(region, widthMm / 2) && offset(region, -widthMm / 2, 'miter').length === 0;
+
+/** Coordinates are held to a thousandth of a millimetre: a circle must clear the edge by more to be there without doubt. */
+const GRID_MM = 0.01;
+
+function standsAtCentroid(region: Region, radiusMm: number): boolean {
+  const middle = centroid(region);
+  return (
+    middle !== undefined &&
+    containsPoint(region, middle) &&
+    distanceToEdge(middle, region) > radiusMm + GRID_MM
+  );
+}
 
 const MM3_PER_L = 1_000_000;
 const MM2_PER_M2 = 1_000_000;
