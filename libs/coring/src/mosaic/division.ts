@@ -1,5 +1,6 @@
 import { areaMm2, perimeterMm, type Region } from '#lib/geometry';
 import { DIVISION_HOURS, divisionHours } from './division-hours.js';
+import { keeper } from './kept.js';
 import { layerCells, MM2_PER_M2, usualInsideMm, type LayerTask } from './layer-cells.js';
 import type { MosaicRequest } from './request.js';
 import type { MosaicNumbers } from './rules.js';
@@ -111,7 +112,7 @@ function divided(
 
 const MM_PER_M = 1000;
 
-const cellsKnown = new WeakMap<Region, Map<string, readonly Region[]>>();
+const keptCells = keeper<readonly Region[]>();
 
 /**
  * Half of what one sheet allows is looked at as the smaller of two sizes, and again as the larger of the next two; every other
@@ -124,10 +125,7 @@ function cellsOnce(task: LayerTask): readonly Region[] {
     [layer % 2, largestMm2, insideMm, longestSideMm, grainDeg],
     [numbers, sheets, core.allowedTurnsDeg, supports],
   ]);
-  const byKey = cellsKnown.get(coreable) ?? new Map<string, readonly Region[]>();
-  const cells = byKey.get(key) ?? layerCells(task);
-  cellsKnown.set(coreable, byKey.set(key, cells));
-  return cells;
+  return keptCells(coreable, key, () => layerCells(task));
 }
 
 function limitOf(

@@ -14,6 +14,7 @@ import {
   type Region,
 } from '#lib/geometry';
 import { cellsOf, type CellTask, type PieceBox } from './cells.js';
+import { keeper } from './kept.js';
 import { lipCells } from './lip-cells.js';
 import type { MosaicRequest } from './request.js';
 import type { MosaicNumbers } from './rules.js';
@@ -72,7 +73,13 @@ interface BandAndField {
   readonly field: Region;
 }
 
-function bandAndField({ area, coreable, insideMm, numbers }: LayerTask): BandAndField {
+const keptBands = keeper<BandAndField>();
+
+/** Depends on no sheet and no size of piece: kept for the other divisions of the same cavity. */
+const bandAndField = (task: LayerTask): BandAndField =>
+  keptBands(task.coreable, JSON.stringify([task.insideMm, task.numbers]), () => bandsOf(task));
+
+function bandsOf({ area, coreable, insideMm, numbers }: LayerTask): BandAndField {
   const lip = difference(coreable, area).filter((part) => areaMm2([part]) > NOTHING_MM2);
   if (lip.length === 0) return { lip, band: [], field: coreable };
   const rest = difference(coreable, offset(lip, insideMm, 'miter'));

@@ -8,6 +8,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
+import { keeper } from './kept.js';
 import { cellsOf, fitsBox, withoutSlivers, type CellTask } from './cells.js';
 
 /** A band along the edge of an opening, part under the lip and part in the open. */
@@ -28,11 +29,20 @@ const SHORTEST_MM = 120;
  * Cuts a band square to the edge of the opening and along the bisectors of its corners, so that each piece slides in straight
  * from the opening; no piece is larger than a hand can slide.
  */
-export function lipCells(
-  { opening, band, underMm, insideMm }: LipBand,
-  task: Omit<CellTask, 'region'>,
-): readonly Region[] {
-  const wantedMm = Math.max(SHORTEST_MM, task.largestMm2 / (underMm + insideMm));
+export function lipCells(lip: LipBand, task: Omit<CellTask, 'region'>): readonly Region[] {
+  const wantedMm = Math.max(SHORTEST_MM, task.largestMm2 / (lip.underMm + lip.insideMm));
+  const key = [wantedMm, lip.underMm, lip.insideMm].join();
+  const found = keptCuts(lip.band, key, () => cutSquare(lip, wantedMm));
+  return withoutSlivers(
+    // A long straight stretch, or what lies between two rings, may still be longer than sheet or camber allow.
+    found.flatMap((cell) => (fitsBox(cell, task) ? [cell] : cellsOf({ ...task, region: cell }))),
+    { ...task, region: lip.band },
+  );
+}
+
+const keptCuts = keeper<readonly Region[]>();
+
+function cutSquare({ opening, band, underMm, insideMm }: LipBand, wantedMm: number): readonly Region[] {
   let left = band;
   const cells: Region[] = [];
   for (const ring of ringsOf(opening)) {
@@ -44,12 +54,7 @@ export function lipCells(
     }
   }
   const rest = left.map((polygon): Region => [polygon]);
-  const found = [...cells, ...rest].filter((cell) => areaMm2(cell) > 1);
-  return withoutSlivers(
-    // A long straight stretch, or what lies between two rings, may still be longer than sheet or camber allow.
-    found.flatMap((cell) => (fitsBox(cell, task) ? [cell] : cellsOf({ ...task, region: cell }))),
-    { ...task, region: band },
-  );
+  return [...cells, ...rest].filter((cell) => areaMm2(cell) > 1);
 }
 
 interface Station {

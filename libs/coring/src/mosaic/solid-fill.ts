@@ -12,6 +12,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
+import { keeper } from './kept.js';
 import { openAreaOf, type OpeningToFill } from './request.js';
 import type { MosaicNumbers } from './rules.js';
 
@@ -61,7 +62,7 @@ const CRUMB_MM2 = 200;
 /** A narrow place smaller than this is the tip of a piece, not a place of its own. */
 const LEAST_SLOT_MM2 = 2500;
 
-const known = new WeakMap<OpeningToFill, Map<string, CavityDivision>>();
+const kept = keeper<CavityDivision>();
 
 /**
  * Under a lip core goes only where the lip is deep; a slot takes core only where a hand can bed it. The rest is filled solid, and
@@ -70,10 +71,7 @@ const known = new WeakMap<OpeningToFill, Map<string, CavityDivision>>();
 export function cavityDivision(opening: OpeningToFill, numbers: MosaicNumbers): CavityDivision {
   const { lipFillMm, leastSlotMm, narrowestMm, leastPieceCm2, jointGapMm } = numbers;
   const key = [lipFillMm, leastSlotMm, narrowestMm, leastPieceCm2, jointGapMm].join();
-  const byNumbers = known.get(opening) ?? new Map<string, CavityDivision>();
-  const division = byNumbers.get(key) ?? dividedCavity(opening, numbers);
-  known.set(opening, byNumbers.set(key, division));
-  return division;
+  return kept(opening, key, () => dividedCavity(opening, numbers));
 }
 
 function dividedCavity(opening: OpeningToFill, numbers: MosaicNumbers): CavityDivision {
