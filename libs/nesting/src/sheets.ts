@@ -85,7 +85,7 @@ export function constructOn(
   while (field.active < field.total && isComplete)
     isComplete = budget.used + spent() <= mostWork && placeNext(field, placing);
   budget.used += spent();
-  return isComplete ? packingOf(job, table, field, order) : undefined;
+  return isComplete && isClean(field) ? packingOf(job, table, field, order) : undefined;
 }
 
 /** A field with the sheets' own blocks fixed at its start. */
