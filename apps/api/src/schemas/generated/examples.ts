@@ -51,16 +51,16 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions": {
   "answers": {
    "200": {
-    "current": "shipped-ec2ac668",
+    "current": "shipped-663f56dd",
     "items": [
      {
-      "code": "shipped-ec2ac668",
+      "code": "shipped-663f56dd",
       "state": "published",
       "isShipped": true,
       "note": "Shipped with the program",
       "createdAt": "2027-03-03T08:00:00.000Z",
       "publishedAt": "2027-03-03T08:00:00.000Z",
-      "contentHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021"
+      "contentHash": "663f56dd31a2e9211b367b575086c842c51e4de0423da049b47d33b9e35db513"
      }
     ]
    }
@@ -80,7 +80,7 @@ export const recordedExamples: RecordedExamples = {
  "GET /v1/editions/{code}/comparison": {
   "answers": {
    "200": {
-    "before": "shipped-ec2ac668",
+    "before": "shipped-663f56dd",
     "after": "spring-2027",
     "isSame": false,
     "changes": [
@@ -140,7 +140,7 @@ export const recordedExamples: RecordedExamples = {
       "labourH": 31.7,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-ec2ac668"
+      "edition": "shipped-663f56dd"
      }
     ]
    }
@@ -1210,8 +1210,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-ec2ac668",
-      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
+      "edition": "shipped-663f56dd",
+      "catalogueHash": "663f56dd31a2e9211b367b575086c842c51e4de0423da049b47d33b9e35db513",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -1573,7 +1573,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-ec2ac668",
+    "pricedAt": "shipped-663f56dd",
     "drift": []
    }
   }
@@ -1776,7 +1776,7 @@ export const recordedExamples: RecordedExamples = {
       "rootId": "01900000-0000-7000-8000-000000000014",
       "number": 0
      },
-     "edition": "shipped-ec2ac668",
+     "edition": "shipped-663f56dd",
      "engineVersion": "0.1.0"
     },
     "after": {
@@ -1787,7 +1787,7 @@ export const recordedExamples: RecordedExamples = {
       "number": 1,
       "reason": "Wet core reached farther than the readings said"
      },
-     "edition": "shipped-ec2ac668",
+     "edition": "shipped-663f56dd",
      "engineVersion": "0.1.0"
     },
     "figures": [
@@ -2002,8 +2002,8 @@ export const recordedExamples: RecordedExamples = {
     "isSame": true,
     "madeWith": {
      "engineVersion": "0.1.0",
-     "edition": "shipped-ec2ac668",
-     "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021"
+     "edition": "shipped-663f56dd",
+     "catalogueHash": "663f56dd31a2e9211b367b575086c842c51e4de0423da049b47d33b9e35db513"
     },
     "engineVersionNow": "0.1.0",
     "isSameCatalogue": true,
@@ -2045,7 +2045,7 @@ export const recordedExamples: RecordedExamples = {
       "labourH": 31.7,
       "verdict": "restored",
       "engineVersion": "0.1.0",
-      "edition": "shipped-ec2ac668"
+      "edition": "shipped-663f56dd"
      }
     ]
    }
@@ -2075,7 +2075,7 @@ export const recordedExamples: RecordedExamples = {
       "data": {
        "id": "01900000-0000-7000-8000-000000000010",
        "href": "/v1/estimates/01900000-0000-7000-8000-000000000010",
-       "edition": "shipped-ec2ac668"
+       "edition": "shipped-663f56dd"
       }
      }
     ],
@@ -3325,7 +3325,7 @@ export const recordedExamples: RecordedExamples = {
  "POST /v1/editions": {
   "body": {
    "code": "spring-2027",
-   "basedOn": "shipped-ec2ac668",
+   "basedOn": "shipped-663f56dd",
    "note": "Invented prices of a new season"
   },
   "answers": {
@@ -3351,7 +3351,7 @@ export const recordedExamples: RecordedExamples = {
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
     "effectiveAt": "2027-03-04T08:00:00.000Z",
-    "contentHash": "198949a8ac596685dff50b4a2ed8df4584d18a05057481a0a9821ee5007a41dc"
+    "contentHash": "267ac0c8b7e9ce929a2c9b5cb372ad220f115d4ca05ef5d8e9f890e777259b7e"
    }
   }
  },
@@ -3368,7 +3368,7 @@ export const recordedExamples: RecordedExamples = {
     "note": "As before",
     "createdAt": "2027-03-03T08:00:00.000Z",
     "publishedAt": "2027-03-03T08:00:00.000Z",
-    "contentHash": "8808691128dd8bf8748479591dcd025693aa3df7efc2213f8785b5ce07bd79d3"
+    "contentHash": "05c0a45115c98675eb8bfc3c453a8e36f82e0631a85c0d6bb64724db44b56452"
    }
   }
  },
@@ -3381,7 +3381,7 @@ export const recordedExamples: RecordedExamples = {
   "answers": {
    "200": {
     "edition": "spring-2027",
-    "against": "shipped-ec2ac668",
+    "against": "shipped-663f56dd",
     "engineVersion": "0.1.0",
     "sameCount": 0,
     "estimates": [
@@ -4582,8 +4582,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-ec2ac668",
-      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
+      "edition": "shipped-663f56dd",
+      "catalogueHash": "663f56dd31a2e9211b367b575086c842c51e4de0423da049b47d33b9e35db513",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -4948,7 +4948,7 @@ export const recordedExamples: RecordedExamples = {
     "warnings": [
      "the prices are invented: use them to try the calculation, not to buy"
     ],
-    "pricedAt": "shipped-ec2ac668",
+    "pricedAt": "shipped-663f56dd",
     "drift": []
    }
   }
@@ -6075,8 +6075,8 @@ export const recordedExamples: RecordedExamples = {
      ],
      "provenance": {
       "engineVersion": "0.1.0",
-      "edition": "shipped-ec2ac668",
-      "catalogueHash": "ec2ac66862070ac759cd7c90c869069854063445596109cb558f441a71675021",
+      "edition": "shipped-663f56dd",
+      "catalogueHash": "663f56dd31a2e9211b367b575086c842c51e4de0423da049b47d33b9e35db513",
       "priceList": "invented-dollar",
       "labourRates": "invented-dollar"
      },
@@ -9658,7 +9658,7 @@ export const recordedExamples: RecordedExamples = {
   }
  },
  "POST /v1/imports/labour-rates": {
-  "body": "cite.note,cite.source,code,name,region,charges.0.per,charges.0.code,charges.0.name,charges.0.price,charges.0.where,charges.1.per,charges.1.code,charges.1.name,charges.1.price,charges.1.where,charges.2.per,charges.2.code,charges.2.name,charges.2.when,charges.2.price,charges.2.where,charges.3.per,charges.3.code,charges.3.name,charges.3.when,charges.3.price,charges.3.where,charges.4.per,charges.4.code,charges.4.name,charges.4.when,charges.4.price,charges.5.per,charges.5.code,charges.5.name,charges.5.when,charges.5.price,charges.5.where,charges.6.per,charges.6.code,charges.6.name,charges.6.price,charges.6.where,charges.7.per,charges.7.code,charges.7.name,charges.7.when,charges.7.price,charges.8.per,charges.8.code,charges.8.name,charges.8.price,charges.9.per,charges.9.code,charges.9.name,charges.9.price,perHour.rigger,perHour.general,perHour.finisher,perHour.laminator,validTo,currency,invented,rateBasis,taxGroups.0.code,taxGroups.0.name,taxGroups.0.percent,taxGroups.1.code,taxGroups.1.name,taxGroups.1.percent,taxGroups.2.code,taxGroups.2.name,taxGroups.2.percent,validFrom,profitPercent,overheadPercent\n\"invented, of the size of posted yard rates\",TRADE-YARD-RATES,invented-copy,\"Invented yard rates in US dollars, renamed\",\"invented region, US dollar\",job,haul,\"Haul out, block and launch\",560.00,ashore-for-this,job,environment,Environmental fee,45.00,yard,day,lay-day-open,\"Lay day, hard standing\",open,32.00,ashore-for-this,day,lay-day-tent,\"Lay day, hard standing\",tent,32.00,ashore-for-this,job,tent,\"Hire of frame, film for the shrink cover\",tent,480.00,day,lay-day-shed,Day in the shed,shed,85.00,ashore-for-this,worked-day,power,Power and extraction,8.00,yard,day,heater,\"Heater of 2 to 3 kW: hire, and power day and night\",heated,26.00,opened-m2,waste,\"Waste laminate and core, disposal\",18.00,labour-h,small-tools,Wear of tools,1.50,92.00,68.00,88.00,95.00,2027-12-31,USD,true,posted,parts,Goods,7,labour,Services,0,zero,Not taxed,0,2026-01-01,0,0\n",
+  "body": "cite.note,cite.source,code,name,region,charges.0.per,charges.0.code,charges.0.name,charges.0.price,charges.0.where,charges.1.per,charges.1.code,charges.1.name,charges.1.price,charges.1.where,charges.2.per,charges.2.code,charges.2.name,charges.2.when,charges.2.price,charges.2.where,charges.3.per,charges.3.code,charges.3.name,charges.3.when,charges.3.price,charges.3.where,charges.4.per,charges.4.code,charges.4.name,charges.4.when,charges.4.price,charges.5.per,charges.5.code,charges.5.name,charges.5.when,charges.5.price,charges.5.where,charges.6.per,charges.6.code,charges.6.name,charges.6.price,charges.6.where,charges.7.per,charges.7.code,charges.7.name,charges.7.when,charges.7.price,charges.8.per,charges.8.code,charges.8.name,charges.8.when,charges.8.price,charges.9.per,charges.9.code,charges.9.name,charges.9.price,charges.10.per,charges.10.code,charges.10.name,charges.10.price,perHour.rigger,perHour.general,perHour.finisher,perHour.laminator,validTo,currency,invented,rateBasis,taxGroups.0.code,taxGroups.0.name,taxGroups.0.percent,taxGroups.1.code,taxGroups.1.name,taxGroups.1.percent,taxGroups.2.code,taxGroups.2.name,taxGroups.2.percent,validFrom,profitPercent,overheadPercent\n\"invented, of the size of posted yard rates\",TRADE-YARD-RATES,invented-copy,\"Invented yard rates in US dollars, renamed\",\"invented region, US dollar\",job,haul,\"Haul out, block and launch\",560.00,ashore-for-this,job,environment,Environmental fee,45.00,yard,day,lay-day-open,\"Lay day, hard standing\",open,32.00,ashore-for-this,day,lay-day-tent,\"Lay day, hard standing\",tent,32.00,ashore-for-this,job,tent,\"Hire of frame, film for the shrink cover\",tent,480.00,day,lay-day-shed,Day in the shed,shed,85.00,ashore-for-this,worked-day,power,Power and extraction,8.00,yard,day,heater,\"Heater of 2 to 3 kW: hire, and power day and night\",heated,26.00,job,shade,Hire of a shade cloth with its poles,shaded,50.00,opened-m2,waste,\"Waste laminate and core, disposal\",18.00,labour-h,small-tools,Wear of tools,1.50,92.00,68.00,88.00,95.00,2027-12-31,USD,true,posted,parts,Goods,7,labour,Services,0,zero,Not taxed,0,2026-01-01,0,0\n",
   "answers": {
    "200": {
     "imported": 1
@@ -9799,6 +9799,13 @@ export const recordedExamples: RecordedExamples = {
      "name": "Heater of 2 to 3 kW: hire, and power day and night",
      "when": "heated",
      "price": "26.00"
+    },
+    {
+     "per": "job",
+     "code": "shade",
+     "name": "Hire of a shade cloth with its poles",
+     "when": "shaded",
+     "price": "50.00"
     },
     {
      "per": "opened-m2",
