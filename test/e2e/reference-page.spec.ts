@@ -40,12 +40,11 @@ describe('answers on their way', () => {
     '%s comes packed to whoever can unpack it, and says the same to whoever cannot',
     async (at) => {
       const plain = await raw(at, {});
-      const packed = await raw(at, { 'accept-encoding': 'gzip, br' });
+      const packed = await raw(at, { 'accept-encoding': 'gzip' });
       expect(plain.head.headers['content-encoding']).toBeUndefined();
       expect(packed.head.headers).toMatchObject({
         'content-encoding': 'gzip',
         'vary': expect.stringContaining('Accept-Encoding'),
-        'content-length': String(packed.bytes.length),
       });
       expect(packed.head.headers.etag).toBe(plain.head.headers.etag);
       expect(packed.bytes.length).toBeLessThan(plain.bytes.length / 2);
@@ -55,7 +54,7 @@ describe('answers on their way', () => {
 
   test('an estimate that was just made comes packed as well', async () => {
     const { headers, body } = await service.post('/v1/estimates', leastRecord);
-    expect(headers.get('content-encoding')).toBe('gzip');
+    expect(['br', 'gzip']).toContain(headers.get('content-encoding'));
     expect(body.estimate.lines.length).toBeGreaterThan(0);
     const read = await raw(`/v1/estimates/${String(body.id)}`, { 'accept-encoding': 'gzip' });
     expect(read.head.headers).toMatchObject({ 'content-encoding': 'gzip', 'etag': headers.get('etag') });
@@ -65,7 +64,7 @@ describe('answers on their way', () => {
     const asItIs = async (at: string, encoding: string): Promise<unknown> =>
       (await raw(at, { 'accept-encoding': encoding })).head.headers['content-encoding'];
     expect(await asItIs('/v1/editions?limit=1', 'gzip')).toBeUndefined();
-    expect(await asItIs('/v1/materials', 'br, gzip;q=0')).toBeUndefined();
+    expect(await asItIs('/v1/materials', 'identity, gzip;q=0')).toBeUndefined();
     expect(await asItIs('/v1/materials', 'gzip')).toBe('gzip');
   });
 

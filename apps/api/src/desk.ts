@@ -42,6 +42,6 @@ function serving(folder: string): RequestHandler {
       return;
     }
     response.setHeader('Content-Security-Policy', POLICY);
-    sendKept(part, request, response);
+    sendKept(part, response);
   };
 }

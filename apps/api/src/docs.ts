@@ -1,9 +1,7 @@
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { OpenAPIObject } from '@nestjs/swagger';
 import type { RequestHandler } from 'express';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import path from 'node:path';
+import swaggerUi from 'swagger-ui-express';
 import { documentWithOne, looks, OPERATIONS, pageOf, scriptOf } from './docs-page.js';
 import { keptFile, sendKept, type KeptFile } from './edge/kept-file.js';
 import { Engine } from './estimates/engine.js';
@@ -14,6 +12,7 @@ import { openApiDocument } from './openapi-document.js';
 export function serveDocs(app: NestExpressApplication): void {
   let made: OpenAPIObject | undefined;
   app.use(reference(() => (made ??= openApiDocument(app))));
+  app.use('/docs/api', swaggerUi.serve);
   app.use(
     '/docs',
     guide(() => app.get(Engine).example()),
@@ -21,23 +20,19 @@ export function serveDocs(app: NestExpressApplication): void {
 }
 
 const JSON_TYPE = 'application/json; charset=utf-8';
-const SCRIPT_TYPE = 'text/javascript; charset=utf-8';
-const STYLE_TYPE = 'text/css; charset=utf-8';
-
-const library = path.dirname(createRequire(import.meta.url).resolve('swagger-ui-dist/package.json'));
-const ofLibrary = (name: string): Buffer => readFileSync(path.join(library, name));
 
 type Documented = () => OpenAPIObject;
 
-/** What is served, by the path it is asked for under. */
+const page = (): KeptFile => keptFile(pageOf(), 'text/html; charset=utf-8');
+
+/** What is served beside the page's own library, by the path it is asked for under. */
 const files: Readonly<Record<string, (document: Documented) => KeptFile>> = {
   '/openapi.json': (document) => keptFile(JSON.stringify(document()), JSON_TYPE),
-  '/docs/api': () => keptFile(pageOf(), 'text/html; charset=utf-8'),
-  '/docs/api/page.js': (document) => keptFile(scriptOf(document()), SCRIPT_TYPE),
-  '/docs/api/page.css': () => keptFile(looks, STYLE_TYPE),
-  '/docs/api/swagger-ui.css': () => keptFile(ofLibrary('swagger-ui.css'), STYLE_TYPE),
-  '/docs/api/swagger-ui-bundle.js': () => keptFile(ofLibrary('swagger-ui-bundle.js'), SCRIPT_TYPE),
-  '/docs/api/favicon-32x32.png': () => keptFile(ofLibrary('favicon-32x32.png'), 'image/png'),
+  '/docs/api': page,
+  // The library brings a page of its own, which shows an example of its makers.
+  '/docs/api/index.html': page,
+  '/docs/api/page.js': (document) => keptFile(scriptOf(document()), 'text/javascript; charset=utf-8'),
+  '/docs/api/page.css': () => keptFile(looks, 'text/css; charset=utf-8'),
 };
 
 function reference(document: Documented): RequestHandler {
@@ -51,7 +46,7 @@ function reference(document: Documented): RequestHandler {
       return;
     }
     made.set(at, file);
-    sendKept(file, request, response);
+    sendKept(file, response);
   };
 }
 
