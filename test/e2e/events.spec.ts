@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { createServer, type IncomingHttpHeaders, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
@@ -65,7 +66,10 @@ describe('what happened is told', () => {
   const receiver = new Receiver();
   beforeAll(async () => {
     await receiver.open();
-    service = await startService({ WEBHOOK_LOCAL_TARGETS: 'yes' });
+    service = await startService({
+      WEBHOOK_LOCAL_TARGETS: 'yes',
+      WEBHOOK_SECRETS_KEYS: randomBytes(32).toString('base64'),
+    });
     client = new Kingplank({ baseUrl: service.url, apiKey: TEST_KEY });
   });
   afterAll(async () => {

@@ -131,6 +131,7 @@ inBrowser('the page of the interface', () => {
       await page.getByPlaceholder('Filter by tag').fill('createEstimate');
       await page.locator('.opblock-summary-control').first().click();
       const body = page.locator('.opblock-body').first();
+      await body.getByText('which can be had as surveyor, integrator').waitFor();
       await body.getByText('Idempotency-Key', { exact: true }).first().waitFor();
       await body.locator('textarea', { hasText: '"outline"' }).waitFor();
       await body.locator('.responses-table').getByText('"rootId"').first().waitFor();

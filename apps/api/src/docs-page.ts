@@ -111,9 +111,23 @@ export function documentWithOne(document: OpenAPIObject, operationId: string): o
       if (!isRecord(operation) || operation.operationId !== operationId) continue;
       const used: Record<string, Node> = {};
       gatherUsed(operation, Object.fromEntries(Object.entries(components ?? {})), used);
-      return { openapi, info, servers, paths: { [path]: { [method]: operation } }, components: used };
+      const said = { ...operation, description: withNeeds(operation, document) };
+      return { openapi, info, servers, paths: { [path]: { [method]: said } }, components: used };
     }
   return undefined;
+}
+
+/** The page does not show what an operation says of permissions, so its words do. */
+function withNeeds(operation: Node, document: OpenAPIObject): string {
+  const permission = operation['x-permission'];
+  const roles: unknown = Reflect.get(document, 'x-permissions');
+  const named = typeof permission === 'string' && isRecord(roles) ? roles[permission] : undefined;
+  return [
+    String(operation.description),
+    ...(Array.isArray(named)
+      ? [`Needs \`${String(permission)}\`, which can be had as ${named.join(', ')}.`]
+      : []),
+  ].join('\n\n');
 }
 
 /** What is referred to from here, and from there, by section and name. */

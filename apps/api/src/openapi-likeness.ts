@@ -17,6 +17,9 @@ export function describeLike(
   alike(schemas[answer], schemas[request], { schemas, seen });
 }
 
+/** What stands in for an answer that was not given is a matter of the request, and of the assumptions. */
+const withoutDefault = (words: string): string => words.replace(/\.? Absent: .+$|; absent: .+$/s, '.');
+
 interface Walk {
   readonly schemas: Schemas;
   readonly seen: Set<string>;
@@ -32,7 +35,7 @@ function alike(answer: unknown, request: unknown, walk: Walk): void {
 function describeField(field: unknown, asked: unknown, walk: Walk): void {
   if (!isRecord(field) || !isRecord(asked)) return;
   if (field.description === undefined && typeof asked.description === 'string')
-    Object.assign(field, { description: asked.description });
+    Object.assign(field, { description: withoutDefault(asked.description) });
   const [answer, request] = [field.items ?? field, asked.items ?? asked];
   const [answerName, requestName] = [nameIn(answer), nameIn(request)];
   if (answerName !== undefined && requestName !== undefined)

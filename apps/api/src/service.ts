@@ -66,6 +66,8 @@ export async function start(
     await app.init();
     await app.get(Workbench).warm();
     await app.listen(configuration.port, configuration.host);
+    if (configuration.databaseUrl !== undefined && configuration.webhookSecretsKeys.length === 0)
+      log.entry('warn', 'Without WEBHOOK_SECRETS_KEYS webhook secrets stand in the database as they are');
     app.get(OperationWorker).start();
     app.get(DeliveryWorker).start();
     return made;

@@ -12,6 +12,19 @@ const DEEPEST_FIGURE = 1;
  */
 export const reduced = (value: unknown): unknown => new Cut().value(value);
 
+/** Deliveries as they stand before the first attempt: whether one was made by now depends on what else the machine does. */
+export function untried(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(untried);
+  if (!isRecord(value)) return value;
+  const parts = Object.entries(value);
+  if (!('attempts' in value)) return Object.fromEntries(parts.map(([key, part]) => [key, untried(part)]));
+  const delivery = parts.filter(([key]) => !ofAnAttempt.has(key));
+  const nextAttemptAt = value.nextAttemptAt ?? value.triedAt;
+  return { ...Object.fromEntries(delivery), status: 'waiting', attempts: 0, nextAttemptAt };
+}
+
+const ofAnAttempt = new Set(['triedAt', 'lastStatus', 'lastFailure']);
+
 class Cut {
   private isDerivationShown = false;
 

@@ -96,6 +96,10 @@ export class PageQueryDto {
   @PageSize()
   readonly limit?: number;
 
-  @Text({ optional: true, atMost: 100, description: '`nextCursor` of the page before.' })
+  @Text({
+    optional: true,
+    atMost: 100,
+    description: '`nextCursor` of the page before; absent for the first page.',
+  })
   readonly cursor?: string;
 }

@@ -40,7 +40,7 @@ export class KeysController {
     operationId: 'createKey',
     summary: 'Make a key; its text is shown in this answer only',
     description:
-      "A key has roles, and an integrator's key has scopes; it can end by itself at `expiresAt`. Store the text at once: the service keeps only its hash.",
+      'Takes a name and roles, for an integrator scopes as well, and `expiresAt` where the key is to end by itself. Store the text at once: the service keeps only its hash.',
   })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
   async create(
@@ -74,7 +74,7 @@ export class KeysController {
     operationId: 'renewKey',
     summary: 'Make a key in the place of another, which ends after an overlap',
     description:
-      'The new key is shown once, in this answer. The new key may do what the old one may. Both count during the overlap, so that programs can be changed one by one.',
+      'The new key may do what the old one may, and its text is shown in this answer only. Both count during the overlap, so that programs can be changed one by one. A key that has ended is refused with 409: make another.',
   })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict')
@@ -105,7 +105,7 @@ export class KeysController {
     operationId: 'revokeKey',
     summary: 'Revoke a key; other copies of the service refuse it within a second',
     description:
-      "The last admin's key of an organisation cannot be revoked, since nobody could make another.",
+      'The last key of an organisation-admin that does not end by itself is kept, with 409: without it nobody could make another.',
   })
   @ChangesVersion()
   @Refuses('conflict')

@@ -30,7 +30,7 @@ export class OrganisationsController {
   @ApiOperation({
     operationId: 'listOrganisations',
     summary: 'All organisations, oldest first',
-    description: 'Only a platform-operator sees others than his own.',
+    description: 'For a platform-operator; everybody else reads the own organisation by its id.',
   })
   @Answers('OrganisationList')
   async list(@Query() { limit = USUAL_ON_PAGE, cursor }: PageQueryDto): Promise<OrganisationList> {
@@ -43,7 +43,7 @@ export class OrganisationsController {
     operationId: 'createOrganisation',
     summary: 'Add an organisation, with the first key of its admin',
     description:
-      'The answer holds the key of its first admin, whose text is never shown again. With that key the organisation runs itself.',
+      'Takes a name. The answer holds the key of its first admin, whose text is never shown again; with that key the organisation runs itself.',
   })
   @Answers('NewOrganisation', { status: 201, headers: ['Location', 'ETag'] })
   async create(
@@ -88,7 +88,7 @@ export class OrganisationsController {
     operationId: 'updateOrganisation',
     summary: 'Rename an organisation',
     description:
-      'The new name stands on documents that are made from now on; those made before keep theirs only as files.',
+      'Documents that are made from now on bear the new name, also those of earlier estimates; files that were saved before keep the old one.',
   })
   @Answers('Organisation', { headers: ['ETag'] })
   @ChangesVersion()

@@ -33,7 +33,7 @@ export class EditionsController {
     operationId: 'listEditions',
     summary: 'Editions of the catalogue, newest first, and the current one',
     description:
-      'Drafts, publications and what counts now. An estimate keeps the edition that it was made with.',
+      'Drafts, publications and which edition counts now. An estimate keeps the edition that it was made with.',
   })
   @Answers('EditionList')
   async list(@CallerParam() caller: Caller): Promise<EditionList> {
@@ -85,7 +85,7 @@ export class EditionsController {
     operationId: 'publishEdition',
     summary: 'Publish a draft: it becomes current, now or later, and stays as it is',
     description:
-      'With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current.',
+      'With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current. A draft that refers to what it lacks is refused with 422, each reference by name.',
   })
   @ApiBody({ type: PublicationDto, required: false })
   @Answers('Edition', { headers: ['ETag'] })

@@ -62,6 +62,8 @@ interface Resource {
   /** Singular and plural, as the operations are named. */
   readonly one: string;
   readonly many: string;
+  /** One of them in a sentence. */
+  readonly called: string;
   readonly classes: readonly DtoClass[];
   /** What it takes to change them. */
   readonly writing: Permission;
@@ -87,6 +89,7 @@ const resources: readonly Resource[] = [
     path: 'materials',
     one: 'Material',
     many: 'Materials',
+    called: 'material',
     classes: materialClasses,
     writing: 'catalogue:write',
     narrowing: { by: 'kind', choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
@@ -96,6 +99,7 @@ const resources: readonly Resource[] = [
     path: 'price-lists',
     one: 'PriceList',
     many: 'PriceLists',
+    called: 'price list',
     classes: [PriceListDto],
     writing: 'prices:write',
     narrowing: byCurrency,
@@ -105,6 +109,7 @@ const resources: readonly Resource[] = [
     path: 'labour-rates',
     one: 'LabourRates',
     many: 'AllLabourRates',
+    called: 'set of labour rates',
     classes: [LabourRatesDto],
     writing: 'catalogue:write',
     narrowing: byCurrency,
@@ -114,6 +119,7 @@ const resources: readonly Resource[] = [
     path: 'sources',
     one: 'Source',
     many: 'Sources',
+    called: 'source',
     classes: [SourceDto],
     writing: 'catalogue:write',
     narrowing: { by: 'readAs', choices: waysOfReading, words: 'Only sources read in this way.' },
@@ -140,12 +146,6 @@ const kindOf = (type: DtoClass): readonly string[] => {
   return Array.isArray(words) ? words.map(String) : [];
 };
 
-const wordsOf = ({ one }: Resource): string =>
-  one
-    .replace(/([A-Z])/g, ' $1')
-    .trim()
-    .toLowerCase();
-
 /** In the plural, as the address has it. */
 const allOf = ({ path }: Resource): string => path.replace('-', ' ');
 
@@ -156,7 +156,7 @@ export const DraftQuery = (): MethodDecorator =>
       name: 'edition',
       required: true,
       schema: editionSchema,
-      description: 'Code of a draft.',
+      description: 'Code of the draft; a published edition is refused.',
     }),
   );
 
@@ -175,14 +175,14 @@ const listSchema = (resource: Resource) => ({
 
 const listSaid = (resource: Resource) => ({
   operationId: `list${resource.many}`,
-  summary: `Entries of an edition (${wordsOf(resource)}), as JSON or CSV`,
-  description: `Every ${wordsOf(resource)} of the current edition, or of the one named; CSV has the columns that an import takes.`,
+  summary: `The ${allOf(resource)} of an edition, as JSON or CSV`,
+  description: `All ${allOf(resource)} of the current edition, or of the one named. \`Accept: text/csv\` gives the columns of an import.`,
 });
 
 const historySaid = (resource: Resource) => ({
   operationId: `get${resource.one}History`,
-  summary: `Who changed what about an entry (${wordsOf(resource)})`,
-  description: `Changes of the ${wordsOf(resource)} over all editions of the organisation, newest first.`,
+  summary: `Who changed what about a ${resource.called}`,
+  description: `Changes of this ${resource.called} over all editions of the organisation, newest first.`,
 });
 
 /** A query says `kind` for what has kinds; elsewhere the word stands for the right one until July 2027. */
@@ -206,8 +206,7 @@ function narrowedBy(narrowing: Resource['narrowing']): new () => Narrowed {
 }
 
 function readingController(resource: Resource): Type {
-  const { table, path, one, classes, narrowing } = resource;
-  const words = wordsOf(resource);
+  const { table, path, one, called, classes, narrowing } = resource;
 
   class ItemsQueryDto extends narrowedBy(narrowing) {}
 
@@ -241,8 +240,8 @@ function readingController(resource: Resource): Type {
     @Get(':code')
     @ApiOperation({
       operationId: `get${one}`,
-      summary: `One entry (${words})`,
-      description: `The ${words} as the current edition or the one named holds it, with the ETag that a change names.`,
+      summary: `One ${called}`,
+      description: `The ${called} as the current edition or the one named holds it, with the ETag that a change names.`,
     })
     @AnswersSchema(documentSchema(resource), [], { headers: ['ETag'] })
     async one(
@@ -265,9 +264,8 @@ function readingController(resource: Resource): Type {
 }
 
 function changingController(resource: Resource): Type {
-  const { table, path, one, writing } = resource;
+  const { table, path, one, called, writing } = resource;
   const document = documentSchema(resource);
-  const words = wordsOf(resource);
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
@@ -280,8 +278,8 @@ function changingController(resource: Resource): Type {
     @ApiBody({ schema: document })
     @ApiOperation({
       operationId: `create${one}`,
-      summary: `Add an entry to a draft (${words})`,
-      description: `A new ${words}; what it refers to must be in the draft, and a code that is taken is refused.`,
+      summary: `Add a ${called} to a draft`,
+      description: `A whole ${called}; a code that is taken is refused with 409. What it refers to is looked for on publication.`,
     })
     @AnswersSchema(document, [], { status: 201, headers: ['Location', 'ETag'] })
     @Refuses('conflict', 'not-found')
@@ -301,8 +299,8 @@ function changingController(resource: Resource): Type {
     @ApiBody({ description: 'RFC 7396 merge patch.', schema: mergePatchSchema })
     @ApiOperation({
       operationId: `update${one}`,
-      summary: `Change an entry of a draft by merge patch (${words})`,
-      description: `Fields named are replaced, null takes an optional one away, and the ${words} is then checked as a whole.`,
+      summary: `Change a ${called} of a draft by merge patch`,
+      description: `Fields named are replaced, null takes an optional one away, and the ${called} is then checked as a whole.`,
     })
     @AnswersSchema(document, [], { headers: ['ETag'] })
     @ChangesVersion()
@@ -325,7 +323,7 @@ function changingController(resource: Resource): Type {
 }
 
 function removingController(resource: Resource): Type {
-  const { table, path, one, writing } = resource;
+  const { table, path, one, called, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
@@ -338,8 +336,8 @@ function removingController(resource: Resource): Type {
     @DraftQuery()
     @ApiOperation({
       operationId: `delete${one}`,
-      summary: `Remove an entry from a draft (${wordsOf(resource)})`,
-      description: `A ${wordsOf(resource)} that something else in the draft refers to stays, and the refusal says what.`,
+      summary: `Remove a ${called} from a draft`,
+      description: `What still refers to the ${called} is named, and refused, on publication.`,
     })
     @ChangesVersion()
     @Refuses('conflict')
@@ -356,7 +354,7 @@ function removingController(resource: Resource): Type {
 const FORMER_IMPORT = { since: new Date('2026-12-01T00:00:00Z'), until: new Date('2027-07-01T00:00:00Z') };
 
 function importControllers(resource: Resource): readonly Type[] {
-  const { table, path, many, writing } = resource;
+  const { table, path, many, called, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/imports/${path}`)
@@ -371,8 +369,8 @@ function importControllers(resource: Resource): readonly Type[] {
     @ApiBody({ schema: sheetSchema })
     @ApiOperation({
       operationId: `import${many}`,
-      summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})`,
-      description: `A row for each ${wordsOf(resource)}; one wrong row stops all, and every fault is named by row and column.`,
+      summary: `Add or replace ${allOf(resource)} of a draft from CSV, all or none`,
+      description: `A row for each ${called}; known codes are replaced, others stay. One wrong row stops all; each fault is named by row and column.`,
     })
     @AnswersSchema(
       {

@@ -81,7 +81,8 @@ export class PackController {
   @ApiOperation({
     operationId: 'updatePack',
     summary: 'Change one pack of a price list of a draft by merge patch, such as its price',
-    description: 'Null takes an optional field away; fields that are not named stay.',
+    description:
+      'Fields named are replaced, null takes an optional one away, and the pack is then checked as a whole.',
   })
   @AnswersSchema(pack, [], { headers: ['ETag'] })
   @ChangesVersion()
@@ -101,7 +102,7 @@ export class PackController {
   @ApiOperation({
     operationId: 'deletePack',
     summary: 'Take one pack out of a price list of a draft',
-    description: 'Estimates that bought it keep it; later ones choose another.',
+    description: 'Estimates made with earlier editions keep it; those made with this one choose another.',
   })
   @ChangesVersion()
   @Refuses('conflict')

@@ -40,7 +40,7 @@ export class PacksController {
     operationId: 'listPacks',
     summary: 'The packs of a price list, as JSON or CSV, one a row',
     description:
-      'By Accept as CSV with the columns that an import takes, so that a sheet can be changed and sent back.',
+      'With `Accept: text/csv` the columns are those that the replacement of packs takes, so that a sheet can be changed and sent back.',
   })
   @AnswersSchema(packList, [CSV_TYPE], { headers: ['ETag'] })
   async list(
@@ -65,7 +65,7 @@ export class PacksController {
     operationId: 'replacePacks',
     summary: 'Replace all packs of a price list in a draft from CSV, one a row',
     description:
-      'All or none: one wrong row leaves the list as it was, and every fault is named by row and column.',
+      'Packs that the sheet does not name are gone afterwards. All or none: one wrong row leaves the list as it was, and every fault is named by row and column.',
   })
   @AnswersSchema(packList, [], { headers: ['ETag'] })
   @ChangesVersion()

@@ -25,7 +25,7 @@ export class PriceChangesController {
     operationId: 'changePrices',
     summary: 'Raise or lower prices of a list of a draft by a percentage',
     description:
-      'Each new price is rounded once, to the step named. All packs of the list, or those of the suppliers, materials or SKUs named. The answer says of each what it cost before and costs now.',
+      'Changes all packs of the list, or those of the suppliers, materials or SKUs named. Each new price is rounded once, to the step named; the answer says of each pack what it cost before and costs now.',
   })
   @Answers('PriceChange', { headers: ['ETag'] })
   @ChangesVersion()

@@ -38,7 +38,7 @@ export class SheetController {
     operationId: 'takeSheet',
     summary: "Take a supplier's sheet into a price list of a draft, by what its columns mean",
     description:
-      'Packs are matched by their SKU and changed in what the columns say of them: all of the sheet, or nothing and every fault with its row and column.',
+      'Takes the sheet as CSV text with what each of its columns means. Packs are matched by their SKU and changed in what the columns say of them, others stay: all of the sheet, or nothing and every fault with its row and column.',
   })
   @Answers('TakenSheet', { headers: ['ETag'] })
   @ChangesVersion()

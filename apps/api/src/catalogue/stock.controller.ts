@@ -83,7 +83,7 @@ export class StockController {
   @ApiOperation({
     operationId: 'forgetStock',
     summary: 'Forget a count: the stock that the edition states counts again',
-    description: 'Nothing else about the pack changes.',
+    description: 'For a pack that is no longer counted; its price and all else about it stay.',
   })
   remove(
     @CallerParam() caller: Caller,

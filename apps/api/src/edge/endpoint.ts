@@ -109,7 +109,7 @@ export const ChangesVersion = (): MethodDecorator =>
       name: 'If-Match',
       required: true,
       schema: headerText(LONGEST_FIELD),
-      description: 'ETag of the version that is to be changed.',
+      description: 'ETag of the version that is to be changed; 412 when it was changed since.',
     }),
     Refuses('precondition-failed', 'precondition-required'),
   );

@@ -33,7 +33,7 @@ export class BasketController {
     operationId: 'getEstimateBasket',
     summary: 'The cheapest whole packs for an estimate',
     description:
-      'By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier. With the choices that most people make; POST takes other ones.',
+      'By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier. Under the choices that most people make; a POST to the same address takes others.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async basket(
@@ -55,7 +55,7 @@ export class BasketController {
     operationId: 'fillEstimateBasket',
     summary: 'The cheapest whole packs for one estimate or several, under choices',
     description:
-      'By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier. Nothing is stored. An Order that is written as XML is told as the event `order.made`.',
+      'Takes what is on hand, what else would do, other estimates to buy for and the edition whose prices count. By `Accept`: JSON, CSV, or a UBL 2.1 Order to one supplier, which is told as the event `order.made`. The basket itself is not stored.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async fill(

@@ -48,7 +48,7 @@ export class EditionTrialController {
     operationId: 'tryEdition',
     summary: 'Try an edition, such as a draft, on stored estimates; nothing is stored',
     description:
-      'Each estimate is worked out again from the record it keeps, with this edition and with the one compared with, by the same version of the program, so that only the catalogue makes the difference.',
+      'Takes ids of stored estimates, or how many of the newest. Each is worked out again from the record it keeps, with this edition and with the one compared with, by the same version of the program, so that only the catalogue makes the difference.',
   })
   @Answers('EditionTrial')
   @Refuses('unprocessable')

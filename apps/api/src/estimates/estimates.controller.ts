@@ -43,7 +43,8 @@ export class EstimatesController {
     operationId: 'createEstimate',
     summary: 'Make an estimate from a defect record and keep it',
     description:
-      `It comes later, as an operation that leads to it, with \`Prefer: respond-async\` and for records of more than ${PROMPT_RECORD.zones} zones or ` +
+      'Takes what was found on the deck and answers with extent, plan, quantities, calendar and price with its range. What the record leaves open is assumed, and listed under `assumptions`; its faults come all at once as 422. ' +
+      `The estimate comes later, as an operation that leads to it, with \`Prefer: respond-async\` and for records of more than ${PROMPT_RECORD.zones} zones or ` +
       `${PROMPT_RECORD.readings} readings. A page with a publishable key gets it at once.`,
   })
   @Answers('StoredEstimate', {
@@ -66,7 +67,8 @@ export class EstimatesController {
   @ApiOperation({
     operationId: 'listEstimates',
     summary: 'List estimates, newest first',
-    description: 'Page by page with a cursor; each entry has the totals, and its address leads to the rest.',
+    description:
+      'Those that the key may read, page by page with a cursor. Each entry has the totals; its `id` leads to the rest.',
   })
   @Answers('EstimatePage', { headers: ['Link'] })
   async list(
@@ -121,7 +123,7 @@ export class EstimatesController {
   @ApiOperation({
     operationId: 'getEstimateRecord',
     summary: 'The defect record the estimate was made from',
-    description: 'What was sent, for sending it again with something changed.',
+    description: 'As it was sent: change it, and send it for a revision or for a new estimate.',
   })
   @Answers('DefectRecord')
   record(@CallerParam() caller: Caller, @Param('id') id: string): Promise<DefectRecord> {

@@ -8,6 +8,7 @@ import { eventView } from './event-view.js';
 import type { EndpointSecret } from './event.entities.js';
 import { EventsRepository, type DeliveryClaim } from './events.repository.js';
 import { post, type Posted } from './post.js';
+import { SecretSeal } from './secret-seal.js';
 import { signatureOf } from './signature.js';
 
 /** How often a copy looks for what is due. */
@@ -25,6 +26,7 @@ export class DeliveryWorker implements OnModuleDestroy {
   constructor(
     private readonly database: Database,
     private readonly log: Log,
+    private readonly seal: SecretSeal,
     @Inject(configurationToken) private readonly configuration: Configuration,
   ) {}
 
@@ -69,9 +71,11 @@ export class DeliveryWorker implements OnModuleDestroy {
     });
   }
 
-  private posted({ url, secrets, eventId: id, type, at, data }: DeliveryClaim): Promise<Posted> {
+  private posted({ url, endpointId, secrets, eventId: id, type, at, data }: DeliveryClaim): Promise<Posted> {
     const body = JSON.stringify(eventView({ id, type, at, data }));
     const atS = Math.floor(Date.now() / 1000);
+    const signing = living(secrets).flatMap((kept) => this.seal.open(kept, endpointId) ?? []);
+    if (signing.length === 0) return Promise.resolve({ failure: NOT_OPENED });
     return post({
       url,
       body,
@@ -79,13 +83,16 @@ export class DeliveryWorker implements OnModuleDestroy {
         'user-agent': 'Kingplank-Webhooks/1',
         'webhook-id': id,
         'webhook-timestamp': String(atS),
-        'webhook-signature': signatureOf({ id, atS, body }, living(secrets)),
+        'webhook-signature': signatureOf({ id, atS, body }, signing),
       },
       areLocalAllowed: this.configuration.webhookLocalTargets,
       signal: this.rounds.stop,
     });
   }
 }
+
+const NOT_OPENED =
+  'The secret was sealed by a key that the service has no more; renew it, and repeat the delivery.';
 
 const living = (secrets: readonly EndpointSecret[]): readonly string[] =>
   secrets

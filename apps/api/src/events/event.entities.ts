@@ -25,6 +25,7 @@ export class EventRow {
 }
 
 export interface EndpointSecret {
+  /** As `SecretSeal` keeps it. */
   readonly secret: string;
   /** RFC 3339; of one that was replaced and still signs for a while. */
   readonly until?: string;
@@ -45,7 +46,7 @@ export class WebhookEndpointRow {
   @Column('text', { array: true })
   readonly types!: readonly EventType[];
 
-  /** As they are: a signature needs the secret itself. */
+  /** Sealed and not hashed: a signature needs the secret itself. */
   @Column('jsonb')
   readonly secrets!: readonly EndpointSecret[];
 

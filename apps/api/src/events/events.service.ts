@@ -8,6 +8,7 @@ import { Database, type Transaction } from '../persistence/database.js';
 import { isId, newId } from '../persistence/ids.js';
 import { configurationToken, type Configuration } from '../settings/configuration.js';
 import type { EndpointSecret, EventRow, WebhookEndpointRow } from './event.entities.js';
+import { SecretSeal } from './secret-seal.js';
 import { EventsRepository, type DeliveryRow } from './events.repository.js';
 import type { NewWebhookEndpointDto } from './events.dto.js';
 import type { EventType } from './service-event.js';
@@ -37,6 +38,7 @@ export interface MadeEndpoint {
 export class EventsService {
   constructor(
     private readonly database: Database,
+    private readonly seal: SecretSeal,
     @Inject(configurationToken) private readonly configuration: Configuration,
   ) {}
 
@@ -62,7 +64,8 @@ export class EventsService {
       const events = EventsRepository.in(tx);
       if ((await events.endpoints()).length >= MOST_ENDPOINTS) throw tooManyEndpoints();
       const [id, secret] = [newId(), newSecret()];
-      await events.addEndpoint({ id, organisationId, url, types, secrets: [{ secret }] });
+      const secrets = [{ secret: this.seal.seal(secret, id) }];
+      await events.addEndpoint({ id, organisationId, url, types, secrets });
       await AuditTrail.in(tx).add(caller, {
         action: 'created',
         subject: 'webhook_endpoint',
@@ -95,8 +98,8 @@ export class EventsService {
       const until = new Date(Date.now() + overlapHours * MS_PER_H).toISOString();
       const kept: readonly EndpointSecret[] =
         overlapHours === 0 ? [] : [{ secret: secrets[0].secret, until }];
-      if (!(await EventsRepository.in(tx).setSecrets(id, version, [{ secret }, ...kept])))
-        throw staleVersion();
+      const renewed = [{ secret: this.seal.seal(secret, id) }, ...kept];
+      if (!(await EventsRepository.in(tx).setSecrets(id, version, renewed))) throw staleVersion();
       await AuditTrail.in(tx).add(caller, {
         action: 'changed',
         subject: 'webhook_endpoint',

@@ -20,7 +20,7 @@ export class HealthController {
   @Get('health/live')
   @ApiOperation({
     operationId: 'isAlive',
-    summary: 'Does the process answer?',
+    summary: 'Whether the process answers',
     description: 'For whoever restarts a process that hangs. Needs no key and asks nothing of the database.',
   })
   @Shown({
@@ -35,7 +35,7 @@ export class HealthController {
   @Get('health/ready')
   @ApiOperation({
     operationId: 'isReady',
-    summary: 'Can the service take work: is the database there, and is it not stopping?',
+    summary: 'Whether the service can take work',
     description: 'For a balancer: 503 while the database is away or the service is stopping. Needs no key.',
   })
   @Shown({

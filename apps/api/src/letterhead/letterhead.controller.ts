@@ -29,7 +29,7 @@ export class LetterheadController {
   @ApiOperation({
     operationId: 'getLetterhead',
     summary: 'What stands at the head of the documents of the own organisation',
-    description: 'Name of the organisation, lines under it and the logo, as the head of reports shows them.',
+    description: 'Name of the organisation, the lines under it, and where the logo is if there is one.',
   })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   async one(@CallerParam() caller: Caller, @Req() request: Request): Promise<OrganisationLetterhead> {

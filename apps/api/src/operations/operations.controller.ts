@@ -24,7 +24,8 @@ export class OperationsController {
   @ApiOperation({
     operationId: 'getOperation',
     summary: 'How far an operation is; ask again after Retry-After',
-    description: 'Waiting, running, done or failed; done leads to its result, failed says why.',
+    description:
+      'Waiting, running, done or failed. One that is done leads to its result; one that failed says why, as the request itself would have been refused.',
   })
   @Answers('LongOperation', { headers: ['Retry-After'] })
   async one(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
@@ -37,7 +38,8 @@ export class OperationsController {
   @ApiOperation({
     operationId: 'getOperationResult',
     summary: 'The result of an operation that is done; 409 before',
-    description: 'The same bytes and media type that the request would have answered at once.',
+    description:
+      'A document comes with the bytes and the media type that the request would have answered at once; an estimate is led to by 303 and Location.',
   })
   @AnswersOnlyIn([PDF_TYPE, HTML_TYPE], ['ETag'])
   @ApiResponse({

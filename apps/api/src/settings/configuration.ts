@@ -36,6 +36,8 @@ export interface Configuration {
   readonly keepDerivations: boolean;
   /** Whether events may be posted to this machine and its neighbours, over http as well; for trying things out. */
   readonly webhookLocalTargets: boolean;
+  /** Keys of 32 bytes that seal webhook secrets in the database, the newest first; without one they stand as they are. */
+  readonly webhookSecretsKeys: readonly Uint8Array[];
 }
 
 const logLevels = ['debug', 'info', 'warn', 'error', 'silent'] as const;
@@ -139,6 +141,10 @@ export const settings = {
       'yes lets events be posted to this machine and its neighbours, over http as well; for trying things out.',
     otherwise: 'no',
   },
+  WEBHOOK_SECRETS_KEYS: {
+    meaning:
+      'Keys that seal webhook secrets in the database (AES-256-GCM), each base64 of 32 random bytes, with commas between: the first seals, all open. To rotate, put a new key first, renew the secrets of the endpoints, and take the old key out when its overlaps are over. Without it the secrets can be read by whoever reads the database.',
+  },
 } as const satisfies Readonly<Record<string, Setting>>;
 export type SettingName = keyof typeof settings;
 
@@ -178,6 +184,7 @@ export function readConfiguration(environment: Environment): Configuration {
     idempotencyKeyDays: count('IDEMPOTENCY_KEY_DAYS'),
     keepDerivations: yesOrNo('KEEP_DERIVATIONS', environment, faults),
     webhookLocalTargets: yesOrNo('WEBHOOK_LOCAL_TARGETS', environment, faults),
+    webhookSecretsKeys: sealingKeys(environment.WEBHOOK_SECRETS_KEYS, faults),
   };
   if (faults.length > 0) throw new ConfigurationFault(faults.join('\n'));
   return configuration;
@@ -232,6 +239,19 @@ function firstKey(text: string | undefined, faults: string[]): string | undefine
   if (/^kp_[A-Za-z0-9_-]{32,100}$/.test(text)) return text;
   faults.push('FIRST_KEY must be kp_ followed by 32 to 100 letters, digits, hyphens or underscores.');
   return undefined;
+}
+
+const SEALING_KEY_BYTES = 32;
+
+function sealingKeys(text: string | undefined, faults: string[]): readonly Uint8Array[] {
+  if (text === undefined || text === '') return [];
+  const written = text.split(',').map((one) => one.trim());
+  if (written.every((one) => /^[A-Za-z0-9+/]{43}=$/.test(one)))
+    return written.map((one) => Buffer.from(one, 'base64'));
+  faults.push(
+    `Each of WEBHOOK_SECRETS_KEYS must be base64 of ${SEALING_KEY_BYTES} bytes, such as \`openssl rand -base64 ${SEALING_KEY_BYTES}\` prints.`,
+  );
+  return [];
 }
 
 function logLevel(text: string, faults: string[]): LogLevel {

@@ -23,7 +23,11 @@ export class EstimatesQueryDto {
   @PageSize()
   readonly limit?: number;
 
-  @Text({ optional: true, atMost: 100, description: '`nextCursor` of the page before.' })
+  @Text({
+    optional: true,
+    atMost: 100,
+    description: '`nextCursor` of the page before; absent for the first page.',
+  })
   readonly cursor?: string;
 
   @Text({ optional: true, atMost: 100, description: "Only estimates with this reference of the caller's." })
@@ -132,7 +136,7 @@ export class DrawingQueryDto {
 }
 
 const pricedAtMeaning =
-  'Code of the edition, and no moment, whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
+  'Code of the edition whose prices and packs count (a code, not a time), or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
 
 const supplierMeaning =
   'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.';

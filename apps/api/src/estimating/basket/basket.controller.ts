@@ -23,7 +23,7 @@ export class BasketController {
     operationId: 'fillBasket',
     summary: 'The cheapest whole packs that cover every need, proven, with what is left over',
     description:
-      'An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
+      'Takes needs and the packs on offer. Chooses whole packs by an integer programme over price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
     result: 'Basket',
   })
   async basket(

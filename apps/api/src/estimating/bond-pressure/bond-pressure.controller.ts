@@ -13,7 +13,7 @@ export class BondPressureController {
     operationId: 'planBondPressure',
     summary: 'What presses the bed down, what it rests on, and whether the inner skin bears it',
     description:
-      'Weights, battens with screws and a vacuum bag side by side: pressure needed and had, evenness, quantities, load on the inner skin and props; a recommendation with reasons, refusals with reasons. What no published table supports (screws in glass laminate) is said to be not established.',
+      'Takes the size of the bed and the inner skin. Weighs up weights, battens with screws and a vacuum bag side by side: pressure needed and had, evenness, quantities, load on the inner skin and props; a recommendation with reasons, refusals with reasons. What no published table supports (screws in glass laminate) is said to be not established.',
     result: 'BondPressurePlan',
   })
   press(@Body() request: BondPressureRequestDto): BondPressurePlan {

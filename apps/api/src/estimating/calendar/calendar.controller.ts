@@ -18,7 +18,7 @@ export class CalendarController {
     operationId: 'planCalendar',
     summary: 'Which day what is done, what decides the finish, and how sure that is',
     description:
-      'The operations of the job in their order under crew, working hours, cures, drying, weather and the hold after opening; the chain that decides; early, likely and late finish from a seeded simulation of the spreads; milestones, iCalendar text (RFC 5545) and what to do today.',
+      'Takes a start, the amounts of work, a crew and the resin. Answers the operations of the job in their order under crew, working hours, cures, drying, weather and the hold after opening; the chain that decides; early, likely and late finish from a seeded simulation of the spreads; milestones, iCalendar text (RFC 5545) and what to do today.',
     result: 'JobCalendar',
   })
   async calendar(@CallerParam() caller: Caller, @Body() request: CalendarRequestDto): Promise<JobCalendar> {

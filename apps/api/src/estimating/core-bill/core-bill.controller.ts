@@ -24,7 +24,7 @@ export class CoreBillController {
     operationId: 'billCore',
     summary: 'Which core fills the cavity, in which labelled pieces, from how many sheets',
     description:
-      'Stock thicknesses that end flush or just below; pieces that a person can bed and that slide under the lip, by bedding order; sheets cut for the least money, offcuts worth keeping, and waste by cause.',
+      'Takes openings, the cavity and a core material. Answers stock thicknesses that end flush or just below; pieces that a person can bed and that slide under the lip, by bedding order; sheets cut for the least money, offcuts worth keeping, and waste by cause.',
     result: 'CoreBill',
   })
   async bill(

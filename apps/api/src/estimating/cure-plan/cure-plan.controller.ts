@@ -18,7 +18,7 @@ export class CurePlanController {
     operationId: 'planCure',
     summary: 'When resin gels and may be let go, sanded and loaded; when a step may start',
     description:
-      "Equivalent age over a steady, day-and-night or hourly temperature of the deck, with the band of the resin's own data; the hours of a forecast in which each step may start, ranked, with what limits them; without a forecast, what to wait for. A planning figure: the thumbnail and the maker's sheet decide.",
+      "Takes a resin with its hardener and the temperature of the deck. Works by equivalent age over a steady, day-and-night or hourly temperature of the deck, with the band of the resin's own data; the hours of a forecast in which each step may start, ranked, with what limits them; without a forecast, what to wait for. A planning figure: the thumbnail and the maker's sheet decide.",
     result: 'CureAndWeather',
   })
   async cure(@CallerParam() caller: Caller, @Body() request: CurePlanRequestDto): Promise<CureAndWeather> {

@@ -19,7 +19,7 @@ export class CuttingPlanController {
     operationId: 'planCutting',
     summary: 'Any pieces from any sheets, offcuts or a roll, for the least money',
     description:
-      'Of two layouts that cost the same, the one with less material is taken. Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
+      'Takes pieces and stock. Of two layouts that cost the same, the one with less material is taken. Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
     result: 'CuttingPlan',
   })
   async plan(

@@ -18,7 +18,7 @@ export class LaminateScheduleController {
     operationId: 'scheduleLaminate',
     summary: 'How many plies of what give back the old skin, and how they are cut and laid',
     description:
-      'The best three skins from the fabrics at hand that restore stiffness, strength and the bending of the panel, proven best, with why the others lost; ply outlines, roll lengths, masses and stages; closing plies over the cut of a skin bonded back. A comparison, not a design approval.',
+      'Takes the old skin, the resin and the fabrics at hand. Answers the best three skins from the fabrics at hand that restore stiffness, strength and the bending of the panel, proven best, with why the others lost; ply outlines, roll lengths, masses and stages; closing plies over the cut of a skin bonded back. A comparison, not a design approval.',
     result: 'LaminateSchedule',
   })
   async schedule(

@@ -19,7 +19,7 @@ export class NextReadingsController {
     operationId: 'findNextReadings',
     summary: 'Where to tap, meter or plug next, and when to stop',
     description:
-      'The places and kinds of reading that would save most hours of work for their minutes, best first and spread out, only where a reading can be taken; what the whole batch is expected to save and how far it narrows the range of bad core; and whether that is worth the time. An empty list of readings asks where to begin.',
+      'Takes the panel and its readings so far. Answers the places and kinds of reading that would save most hours of work for their minutes, best first and spread out, only where a reading can be taken; what the whole batch is expected to save and how far it narrows the range of bad core; and whether that is worth the time. An empty list of readings asks where to begin.',
     result: 'NextReadings',
   })
   async nextReadings(

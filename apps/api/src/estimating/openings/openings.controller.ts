@@ -19,7 +19,7 @@ export class OpeningsController {
     operationId: 'planOpenings',
     summary: 'From readings or drawn zones to the extent of bad core and the cut line',
     description:
-      'Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
+      'Takes a panel with its readings, or with zones drawn on it. Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
     result: 'ExtentAndOpenings',
   })
   async openings(

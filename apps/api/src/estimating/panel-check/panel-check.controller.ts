@@ -13,7 +13,7 @@ export class PanelCheckController {
     operationId: 'checkPanel',
     summary: 'Is the repaired panel as stiff and as strong as it was?',
     description:
-      'The panel as built, as found, opened and repaired under the same loads: deflection, skin stress, core shear, wrinkling, dents, fittings, the yardstick; each check with demand, capacity, what governs and what would make it pass. A comparison, not a design approval: highly loaded spots go to a naval architect or a qualified surveyor.',
+      'Takes the panel with its skins and core as built and as repaired. Answers the panel as built, as found, opened and repaired under the same loads: deflection, skin stress, core shear, wrinkling, dents, fittings, the yardstick; each check with demand, capacity, what governs and what would make it pass. A comparison, not a design approval: highly loaded spots go to a naval architect or a qualified surveyor.',
     result: 'PanelAnswer',
   })
   check(@Body() request: PanelCheckRequestDto): PanelAnswer {

@@ -14,7 +14,7 @@ export class QuantitiesController {
   @RoomEndpoint({
     operationId: 'readQuantities',
     description:
-      'For a form: shows the person how a text such as `5/8 in` was understood, before it is sent. Wrong texts are refused with what would be right.',
+      'For a form: shows the person how a text such as `5/8 in` was understood, before it is sent. A wrong text is refused with what would be right.',
     summary: 'Read typed quantities exactly into SI numbers',
     result: 'QuantitiesRead',
     isExact: true,

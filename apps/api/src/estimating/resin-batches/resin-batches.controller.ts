@@ -18,7 +18,7 @@ export class ResinBatchesController {
     operationId: 'planResinBatches',
     summary: 'How much resin each step takes, and in which pots, before it kicks',
     description:
-      "Resin, hardener and filler by weight and by volume for each step from its own basis, waste apart; a hardener chosen with reasons; a card for each pot with what to weigh in which order, for which pieces, and by when it must be empty. The pots add up to the demand to a tenth of a gram. The maker's own sheet comes first.",
+      "Takes a resin, the steps that use it, the temperature and how many people work. Answers resin, hardener and filler by weight and by volume for each step from its own basis, waste apart; a hardener chosen with reasons; a card for each pot with what to weigh in which order, for which pieces, and by when it must be empty. The pots add up to the demand to a tenth of a gram. The maker's own sheet comes first.",
     result: 'BatchPlan',
   })
   async batches(@CallerParam() caller: Caller, @Body() request: ResinBatchesRequestDto): Promise<BatchPlan> {

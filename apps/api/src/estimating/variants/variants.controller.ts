@@ -24,7 +24,7 @@ export class VariantsController {
     operationId: 'compareVariants',
     summary: 'Several ways of doing one job, on equal terms',
     description:
-      'Each variant is estimated in full with one seed and one edition, then weighed on cost, P80, hours, days, mass added, utilisation and spread. A variant that another beats in everything is marked; one that a rule refuses is listed with the rule.',
+      'Takes a defect record and up to 12 changes to it. Each variant is estimated in full with one seed and one edition, then weighed on cost, P80, hours, days, mass added, utilisation and spread. A variant that another beats in everything is marked; one that a rule refuses is listed with the rule.',
     result: 'VariantComparison',
   })
   async compare(

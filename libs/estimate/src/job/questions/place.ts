@@ -30,7 +30,7 @@ const forecast = askFor<Forecast, 'unknown'>({
 const warmth = askFor<DeckWarmth, 'unknown'>({
   meaning: 'warmth of the deck above the air',
   description:
-    "How much warmer the deck is than the forecast's air. Without a forecast, tent and heater alone: they stand in the stated temperature of the deck, or are added to an air that is assumed, and the heater is hired for every day. A shade is hired once, and rigged on each visit.",
+    "How much warmer the deck is than the forecast's air. Without a forecast only tent and heater count: a stated temperature of the deck has them in it already, an assumed one of the air is raised by them, and the heater is hired for every day. A shade is hired once, and rigged on each visit.",
   faults: (said, at) => warmthFaults(at, said),
   otherwise: 'unknown',
 });
