@@ -79,7 +79,7 @@ describe('cancel', () => {
 
 describe('limits end the job, not the process', () => {
   test('of time', async () => {
-    const lane = aLane({ longestJobMs: 200 });
+    const lane = aLane({ longestJobMs: 1000 });
     await expect(lane.do(turning(20_000), from('A'), never)).rejects.toMatchObject({ kind: 'unavailable' });
     expect(lane.counts.overBudget).toBe(1);
     expect((await lane.do(turning(1), from('A'), never)).answer).toBe('turned for 1 ms');
