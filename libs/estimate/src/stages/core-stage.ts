@@ -91,7 +91,7 @@ const ofRecord = (found: Problem): Problem =>
     : { ...found, at: `/core${found.at}` };
 
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
-const QUICK_WORK = 1000;
+const QUICK_WORK = 300;
 
 type CoreAnswers = Job['answers']['core'];
 type StacksBySkin = Map<string, StackPlan | undefined>;
