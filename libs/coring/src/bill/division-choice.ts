@@ -1,6 +1,7 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import type { Mosaic } from '../mosaic/cut-mosaic.js';
 import type { SheetOnSale } from './questions.js';
+import { MM2_PER_M2 } from '../mosaic/layer-cells.js';
 
 /** One way to divide the core, with what its sheets cost and its hours. */
 export interface DivisionOption {
@@ -39,7 +40,6 @@ export interface Divider {
 const leastCost = ({ netAreaM2 }: Mosaic, { lengthMm, widthMm, cost }: SheetOnSale): number =>
   Math.ceil(netAreaM2 / ((lengthMm * widthMm) / MM2_PER_M2) - ABOUT_THE_SAME) * cost;
 
-const MM2_PER_M2 = 1_000_000;
 /** Another division has a little more or less of joints: a share of a sheet. */
 const ABOUT_THE_SAME = 0.02;
 
@@ -47,9 +47,9 @@ const ABOUT_THE_SAME = 0.02;
 const SMALLER = 0.5;
 
 /**
- * Large pieces save hours and may ask for dearer sheets. Where the cheapest could cost less, pieces that come out of the cheapest sheet are looked at
- * too, in full size and in half; the lowest sum of sheets and hours is taken, or of sheets alone where nobody said what an hour
- * costs.
+ * Large pieces save hours and may ask for dearer sheets. Where the cheapest could cost less, pieces that come out of the
+ * cheapest sheet are looked at too, in full size and in half; the lowest sum of sheets and hours is taken, or of sheets alone
+ * where nobody said what an hour costs.
  */
 export function dividedByCost(
   sheets: readonly SheetOnSale[],
